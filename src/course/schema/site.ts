@@ -1,0 +1,20 @@
+import { z } from 'zod';
+
+const text = z.string().trim().min(1);
+
+/** An invented site in `content/sites/<id>.yaml`: where exercises and examples take place. */
+export const siteSchema = z.strictObject({
+  id: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
+  name: text,
+  /** What is there, in a word or two: cabin, boat, clinic. */
+  kind: text,
+  /** An invented place. */
+  place: text,
+  people: z.array(z.strictObject({ name: text, role: text })).min(1),
+  summary: text,
+  acV: z.union([z.literal(120), z.literal(230), z.literal(400)]),
+  hz: z.union([z.literal(50), z.literal(60)]),
+  notes: z.array(text),
+});
+
+export type Site = z.infer<typeof siteSchema>;

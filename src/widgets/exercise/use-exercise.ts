@@ -1,0 +1,148 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ExerciseData } from '../../content-reader/read-exercises.ts';
+import type { Session } from '../../course/exercises/open-session.ts';
+import type { PublicView } from '../../course/exercises/public-view.ts';
+import { FIRST_SEED, MAX_SEED, readSeed } from '../../course/exercises/read-seed.ts';
+import type { ExplainedStep } from '../../course/explanation/explain.ts';
+import type { Outcome } from '../../course/grading/grade-answers.ts';
+import { toAttempt } from './to-attempt.ts';
+import { useDraft } from './use-draft.ts';
+
+type Answers = Readonly<Record<string, string>>;
+
+/** What stands on the sheet besides the learner's entries. Starts anew with every set of numbers. */
+interface Sheet {
+  outcome: Outcome | null;
+  hints: Readonly<Record<string, string>>;
+  revealed: Readonly<Record<string, ExplainedStep>>;
+  solution: readonly ExplainedStep[] | null;
+  attempts: number;
+}
+
+const blankSheet: Sheet = { outcome: null, hints: {}, revealed: {}, solution: null, attempts: 0 };
+
+export type LoadState = 'loading' | 'ready' | 'failed';
+
+/**
+ * The life of an exercise on a page. The first render shows the server's numbers (the first seed) and needs no engine; the
+ * worksheet, its words and the engine parts it uses are fetched after the page is drawn. Entries typed before that stay.
+ */
+export function useExercise(dataUrl: string, exerciseUid: string, firstView: PublicView) {
+  const [loadState, setLoadState] = useState<LoadState>('loading');
+  const [session, setSession] = useState<Session | null>(null);
+  const [badSeed, setBadSeed] = useState<string | null>(null);
+  const [answers, setAnswers] = useState<Answers>({});
+  const [sheet, setSheet] = useState<Sheet>(blankSheet);
+  const source = useRef<ExerciseData | null>(null);
+  const drafts = useDraft(exerciseUid);
+
+  const open = useCallback(
+    async (seed: number, keepEntries: boolean) => {
+      try {
+        const [{ openSession }, data] = await Promise.all([
+          import('../../course/exercises/open-session.ts'),
+          source.current ?? fetchData(dataUrl),
+        ]);
+        source.current = data;
+        const opened = await openSession(data, seed);
+        const kept = await drafts.read(seed);
+        setSession(opened);
+        setSheet(blankSheet);
+        setAnswers((typed) => (keepEntries ? { ...kept, ...typed } : kept));
+        setLoadState('ready');
+      } catch {
+        setLoadState('failed');
+      }
+    },
+    [dataUrl, drafts],
+  );
+
+  useEffect(() => {
+    const asked = new URL(location.href).searchParams.get('seed');
+    const seed = readSeed(asked);
+    setBadSeed(asked !== null && seed === null ? asked.slice(0, 40) : null);
+    void open(seed ?? FIRST_SEED, (seed ?? FIRST_SEED) === firstView.seed);
+  }, [open, firstView.seed]);
+
+  const view = session?.view ?? firstView;
+
+  const actions = useMemo(
+    () => ({
+      enter(stepId: string, text: string): void {
+        setAnswers((before) => {
+          const after = { ...before, [stepId]: text };
+          drafts.write(view.seed, after);
+          return after;
+        });
+        // A mark belongs to the entry it was given for.
+        setSheet((before) => ({ ...before, outcome: withoutStep(before.outcome, stepId) }));
+      },
+      check(): void {
+        if (!session) return;
+        const outcome = session.grade(answers, Object.keys(sheet.revealed));
+        const isGraded = outcome.kind === 'graded';
+        setSheet({ ...sheet, outcome, attempts: sheet.attempts + (isGraded ? 1 : 0) });
+        if (isGraded) {
+          const hintsUsed = Object.keys(sheet.hints).length;
+          drafts.recordAttempt(toAttempt(exerciseUid, view.seed, answers, outcome, hintsUsed));
+        }
+      },
+      /** First the words, then the step itself: always for the first step that still lacks an entry or a mark. */
+      hint(stepId: string): void {
+        if (!session) return;
+        if (stepId in sheet.hints) {
+          const { step, answer } = session.reveal(stepId);
+          actions.enter(stepId, answer);
+          setSheet((before) => ({ ...before, revealed: { ...before.revealed, [stepId]: step } }));
+        } else {
+          setSheet({ ...sheet, hints: { ...sheet.hints, [stepId]: session.hint(stepId) } });
+        }
+      },
+      toggleSolution(): void {
+        if (session) setSheet({ ...sheet, solution: sheet.solution ? null : session.solution() });
+      },
+      again(): void {
+        const seed = anotherSeed(view.seed);
+        const url = new URL(location.href);
+        url.searchParams.set('seed', String(seed));
+        history.pushState(null, '', url);
+        setBadSeed(null);
+        void open(seed, false);
+      },
+    }),
+    [session, sheet, answers, view.seed, drafts, exerciseUid, open],
+  );
+
+  useEffect(() => {
+    const onReturn = (): void => {
+      void open(readSeed(new URL(location.href).searchParams.get('seed')) ?? FIRST_SEED, false);
+    };
+    addEventListener('popstate', onReturn);
+    return () => removeEventListener('popstate', onReturn);
+  }, [open]);
+
+  return { loadState, session, view, badSeed, answers, sheet, actions };
+}
+
+async function fetchData(url: string): Promise<ExerciseData> {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`exercise data: expected an answer, found status ${response.status}`);
+  return (await response.json()) as ExerciseData;
+}
+
+function anotherSeed(current: number): number {
+  const [random = 0] = crypto.getRandomValues(new Uint32Array(1));
+  const seed = 1 + (random % MAX_SEED);
+  return seed === current ? (seed % MAX_SEED) + 1 : seed;
+}
+
+function withoutStep(outcome: Outcome | null, stepId: string): Outcome | null {
+  if (outcome?.kind === 'graded') {
+    return { ...outcome, steps: outcome.steps.filter((step) => step.stepId !== stepId) };
+  }
+  if (outcome?.kind === 'not-ready') {
+    const { [stepId]: _, ...steps } = outcome.steps;
+    return { ...outcome, steps };
+  }
+  return null;
+}

@@ -1,0 +1,38 @@
+import type { VNode } from 'preact';
+import type { PrintedTable } from '../../course/exercises/given-rows.ts';
+
+/** A printed table: the first column names the row. Scrolls within itself where the screen is narrow. */
+export function DataTable({ caption, columns, rows, never }: PrintedTable & { never: string }): VNode {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard (WCAG 2.1.1)
+    <div class="table-scroll" role="region" aria-label={caption} tabIndex={0}>
+      <table class="data-table">
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((cells, place) => (
+            <tr key={place}>
+              {cells.map((cell, column) =>
+                column === 0 ? (
+                  <th key={column} scope="row">
+                    {cell ?? never}
+                  </th>
+                ) : (
+                  <td key={column}>{cell ?? never}</td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { brotliCompressSync } from 'node:zlib';
+import { build } from 'esbuild';
+import { describe, expect, it } from 'vitest';
+import { readExercises } from '../../src/content-reader/read-exercises.ts';
+import { brotliBytes, eagerWeight, scriptClosure } from '../support/page-weight.ts';
+import { sitePaths } from '../support/site-paths.ts';
+
+const KB = 1000;
+const lessons = sitePaths().filter((path) => path.startsWith('/lessons/'));
+
+describe('page budgets (brotli)', () => {
+  it.each(lessons)('%s: HTML, CSS and eager scripts within 20 kB and 6 requests', (path) => {
+    const { bytes, files } = eagerWeight(`${path}index.html`);
+    expect(bytes, files.join('\n')).toBeLessThanOrEqual(20 * KB);
+    expect(files.length, files.join('\n')).toBeLessThanOrEqual(6);
+  });
+
+  it.each(readExercises().map(({ slug, exercise }) => [slug, exercise.worksheet] as const))(
+    'exercise %s: island, Preact, worksheet %s and its engine parts within 35 kB',
+    (slug, worksheet) => {
+      const eager = eagerWeight(`/exercises/${slug}/index.html`).files.filter((file) => file.endsWith('.js'));
+      const chunks = readdirSync('dist/assets');
+      const later = [`open-session`, worksheet].map((name) => {
+        const chunk = chunks.find((file) => file.startsWith(`${name}.`) && file.endsWith('.js'));
+        if (!chunk) throw new Error(`dist/assets: expected a chunk named ${name}.*.js, found none`);
+        return `/assets/${chunk}`;
+      });
+      const files = [...scriptClosure([...eager, ...later])];
+      const bytes = files.reduce((total, file) => total + brotliBytes(`dist${file}`), 0);
+      expect(bytes, files.join('\n')).toBeLessThanOrEqual(35 * KB);
+    },
+  );
+
+  it('the whole engine within 25 kB', async () => {
+    const { outputFiles } = await build({
+      entryPoints: ['src/engine/index.ts'],
+      bundle: true,
+      minify: true,
+      format: 'esm',
+      write: false,
+    });
+    expect(brotliCompressSync(outputFiles[0]?.contents ?? new Uint8Array()).length).toBeLessThanOrEqual(25 * KB);
+  });
+
+  it('keeps Chart.js out of everything eager', () => {
+    const eager = new Set(sitePaths().flatMap((path) => eagerWeight(path.endsWith('/') ? `${path}index.html` : path).files));
+    const withChart = [...eager].filter((file) => file.endsWith('.js') && /Chart\b.*decimation/s.test(readFileSync(`dist${file}`, 'utf8')));
+    expect(withChart).toEqual([]);
+  });
+
+  it('the math font within 30 kB', () => {
+    for (const file of readdirSync('dist/fonts').filter((name) => name.endsWith('.woff2'))) {
+      expect(readFileSync(`dist/fonts/${file}`).length).toBeLessThanOrEqual(30 * KB);
+    }
+  });
+});
