@@ -12,7 +12,7 @@ const sha256 = (text) => `sha256-${createHash('sha256').update(text).digest('bas
 // What always comes together is put together; what few readers need (importing a file) stays apart.
 const groups = [
   { name: 'preact', test: /node_modules\/(preact|@preact)\// },
-  { name: 'frame', test: /src\/widgets\/(theme|search|strings)\/|wake-progress|strings\/en\.json|preload-helper/ },
+  { name: 'frame', test: /wake-(progress|search)|theme-switch|strings\/fill|preload-helper/ },
   {
     name: 'progress',
     test: /src\/course\/progress\/(?!parse-|progress-file|inspect)|src\/widgets\/(shared\/progress|course-map)\/(?!wake)|node_modules\/idb\//,
@@ -38,7 +38,9 @@ export default defineConfig({
     processor: satteri({ features: { math: true }, hastPlugins: [mathmlPlugin] }),
   },
   integrations: [mdx(), preact()],
-  vite: { environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } } },
+  vite: {
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+  },
   security: {
     csp: {
       algorithm: 'SHA-256',

@@ -1,7 +1,7 @@
-import type { InverterDatasheet } from '../engine/index.ts';
-import { inverterSchema } from '../course/schema/inverter.ts';
 import { type Exercise, exerciseSchema } from '../course/schema/exercise.ts';
+import { inverterSchema } from '../course/schema/inverter.ts';
 import { type WorksheetText, worksheetTextSchema } from '../course/schema/worksheet-text.ts';
+import type { InverterDatasheet } from '../engine/index.ts';
 import { type ContentFile, readYamlFolder } from './read-yaml-folder.ts';
 
 /** Everything an exercise needs besides its worksheet's code: what the page fetches as one JSON file. */

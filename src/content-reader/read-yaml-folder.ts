@@ -48,12 +48,12 @@ export function parseYaml<T>(text: string, file: string, schema: z.ZodType<T>): 
   if (parsed.success) return parsed.data;
   const lines = parsed.error.issues.map((issue) => {
     const field = issue.path.join('.') || '(whole file)';
-    return `${file}: ${field}: ${issue.message}; found ${describe(raw, issue.path)}`;
+    return `${file}: ${field}: ${issue.message}; found ${foundAt(raw, issue.path)}`;
   });
   throw new Error(lines.join('\n'));
 }
 
-function describe(raw: unknown, path: readonly PropertyKey[]): string {
+function foundAt(raw: unknown, path: readonly PropertyKey[]): string {
   let found: unknown = raw;
   for (const key of path) found = (found as Record<PropertyKey, unknown> | undefined)?.[key];
   return found === undefined ? 'nothing' : JSON.stringify(found).slice(0, 80);

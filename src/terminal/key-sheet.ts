@@ -21,13 +21,15 @@ export function keySheet({ slug, exercise }: ExerciseData, session: Session): st
     ]),
     '',
     'Worked solution',
-    ...session.solution().flatMap((step, place) => [
-      '',
-      `${place + 1}. ${step.prompt}`,
-      `   ${step.why}`,
-      ...[step.formula, step.substituted].flatMap((line) => (line ? [`   ${mathText(line)}`] : [])),
-      `   → ${step.result}   [${step.source}]`,
-    ]),
+    ...session
+      .solution()
+      .flatMap((step, place) => [
+        '',
+        `${place + 1}. ${step.prompt}`,
+        `   ${step.why}`,
+        ...[step.formula, step.substituted].flatMap((line) => (line ? [`   ${mathText(line)}`] : [])),
+        `   → ${step.result}   [${step.source}]`,
+      ]),
     '',
     'Answer key',
     ...session.asked.map((stepId) => `  ${stepId}: ${session.reveal(stepId).answer}`),

@@ -6,7 +6,9 @@ export function markSheet(session: Session, answers: Readonly<Record<string, str
   if (outcome.kind === 'not-ready') {
     return [
       'Not ready: nothing is marked until every asked step can be read.',
-      ...Object.entries(outcome.steps).map(([stepId, { reason, found }]) => `  ${stepId}: ${reason} "${found}"`),
+      ...Object.entries(outcome.steps).map(
+        ([stepId, { reason, found }]) => `  ${stepId}: ${reason} "${found}"`,
+      ),
     ];
   }
   return [

@@ -69,14 +69,19 @@ test('shows the 404 page for what is not there', async () => {
   expect(await answer.text()).toContain('no such page');
 });
 
-test.each(['/../secret.txt', '/%2e%2e/secret.txt', '/..%2fsecret.txt', '/..\\secret.txt', '//secret.txt', '/%', '/%00'])(
-  'never leaves its folder for %s',
-  async (path) => {
-    const answer = await rawStatus(path);
-    expect(answer).toMatch(/^HTTP\/1\.1 404/);
-    expect(answer).not.toContain('secret');
-  },
-);
+test.each([
+  '/../secret.txt',
+  '/%2e%2e/secret.txt',
+  '/..%2fsecret.txt',
+  '/..\\secret.txt',
+  '//secret.txt',
+  '/%',
+  '/%00',
+])('never leaves its folder for %s', async (path) => {
+  const answer = await rawStatus(path);
+  expect(answer).toMatch(/^HTTP\/1\.1 404/);
+  expect(answer).not.toContain('secret');
+});
 
 test('refuses to do anything but read', async () => {
   expect((await fetch(site.address, { method: 'POST', body: 'x' })).status).toBe(405);

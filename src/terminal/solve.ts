@@ -19,13 +19,18 @@ export async function solve(argv: readonly string[], print: (line: string) => vo
     const { positionals, values } = parseArgs({
       args: [...argv],
       allowPositionals: true,
-      options: { seed: { type: 'string' }, answers: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+      options: {
+        seed: { type: 'string' },
+        answers: { type: 'string' },
+        help: { type: 'boolean', short: 'h' },
+      },
     });
     const [slug] = positionals;
     if (values.help || slug === undefined) {
       print(usage);
       print('');
-      for (const { slug: known, exercise } of readExercises()) print(`  ${known.padEnd(34)} ${exercise.title}`);
+      for (const { slug: known, exercise } of readExercises())
+        print(`  ${known.padEnd(34)} ${exercise.title}`);
       return values.help ? 0 : 1;
     }
     const seed = values.seed === undefined ? FIRST_SEED : readSeed(values.seed);
@@ -35,7 +40,9 @@ export async function solve(argv: readonly string[], print: (line: string) => vo
     const data = readExercise(slug);
     const session = await openSession(data, seed);
     const lines =
-      values.answers === undefined ? keySheet(data, session) : markSheet(session, readAnswers(values.answers, session.asked));
+      values.answers === undefined
+        ? keySheet(data, session)
+        : markSheet(session, readAnswers(values.answers, session.asked));
     for (const line of lines) print(line);
     return 0;
   } catch (error) {

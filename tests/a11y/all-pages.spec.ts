@@ -17,7 +17,15 @@ for (const colorScheme of ['light', 'dark'] as const) {
         page.on('pageerror', (error) => complaints.push(error.message));
         await page.goto(path, { waitUntil: 'networkidle' });
         const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ').slice(0, 300)}`)).toEqual([]);
+        expect(
+          violations.map(
+            ({ id, nodes }) =>
+              `${id}: ${nodes
+                .map((node) => node.html)
+                .join(' | ')
+                .slice(0, 300)}`,
+          ),
+        ).toEqual([]);
         // Includes every refusal by the Content-Security-Policy.
         expect(complaints).toEqual([]);
       });

@@ -37,7 +37,9 @@ const examplesIn = (doc: string): { expression: string; shown: string }[] =>
   }));
 
 function run(expression: string): unknown {
-  return new Function(...Object.keys(engine), `"use strict"; return (${expression});`)(...Object.values(engine));
+  return new Function(...Object.keys(engine), `"use strict"; return (${expression});`)(
+    ...Object.values(engine),
+  );
 }
 
 describe('the doc block of every public engine function', () => {
@@ -46,15 +48,20 @@ describe('the doc block of every public engine function', () => {
     expect(functions.length).toBeGreaterThan(20);
   });
 
-  it.each(functions.map((one) => [one.name, one] as const))('%s: has @returns, a source, and an example', (_, { doc, parameters }) => {
-    expect(doc).toMatch(/@returns/);
-    expect(doc).toMatch(/Source:/);
-    if (parameters.trim() !== '') expect(doc).toMatch(/@param/);
-    expect(examplesIn(doc).length).toBeGreaterThan(0);
-  });
+  it.each(functions.map((one) => [one.name, one] as const))(
+    '%s: has @returns, a source, and an example',
+    (_, { doc, parameters }) => {
+      expect(doc).toMatch(/@returns/);
+      expect(doc).toMatch(/Source:/);
+      if (parameters.trim() !== '') expect(doc).toMatch(/@param/);
+      expect(examplesIn(doc).length).toBeGreaterThan(0);
+    },
+  );
 
   it.each(
-    functions.flatMap(({ name, doc }) => examplesIn(doc).map(({ expression, shown }) => [name, expression, shown] as const)),
+    functions.flatMap(({ name, doc }) =>
+      examplesIn(doc).map(({ expression, shown }) => [name, expression, shown] as const),
+    ),
   )('%s: %s → %s', (_, expression, shown) => {
     const found = run(expression);
     if (typeof found === 'number' && /^[−-]?[\d.]+(e[−-]?\d+)?$/.test(shown)) {

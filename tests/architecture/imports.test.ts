@@ -18,7 +18,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 const roomOf = (path: string): string => path.split('/')[1] ?? '';
 const isOwn = (target: string): boolean => target.startsWith('src/');
-const isPackage = (target: string): boolean => !/^(src|content|tests|public)\//.test(target) && !target.startsWith('.');
+const isPackage = (target: string): boolean =>
+  !/^(src|content|tests|public)\//.test(target) && !target.startsWith('.');
 const importLines = (wanted: readonly SourceFile[]): { path: string; target: string }[] =>
   wanted.flatMap((file) => importsOf(file).map((target) => ({ path: file.path, target })));
 const inRoom = (...rooms: string[]): SourceFile[] => files.filter(({ path }) => rooms.includes(roomOf(path)));
@@ -56,26 +57,33 @@ describe('imports', () => {
     expect(charts).toEqual([]);
     const storage = files.filter(
       ({ path, text }) =>
-        /\b(indexedDB|sessionStorage)\b/.test(withoutComments(text)) && !path.startsWith('src/widgets/shared/progress/'),
+        /\b(indexedDB|sessionStorage)\b/.test(withoutComments(text)) &&
+        !path.startsWith('src/widgets/shared/progress/'),
     );
     expect(storage.map(({ path }) => path)).toEqual([]);
   });
 
   it('form no cycle inside engine and course', () => {
     const graph = new Map(
-      inRoom('engine', 'course').map((file) => [file.path, importsOf(file).filter((target) => isOwn(target))]),
+      inRoom('engine', 'course').map((file) => [
+        file.path,
+        importsOf(file).filter((target) => isOwn(target)),
+      ]),
     );
     expect(findCycle(graph)).toBeNull();
   });
 
   it('name files that exist, with their ending', () => {
     const known = new Set(sourceFiles('src').map(({ path }) => path));
-    const lost = importLines(files).filter(({ target }) => isOwn(target) && /\.(ts|tsx|astro)$/.test(target) && !known.has(target));
+    const lost = importLines(files).filter(
+      ({ target }) => isOwn(target) && /\.(ts|tsx|astro)$/.test(target) && !known.has(target),
+    );
     expect(lost).toEqual([]);
   });
 });
 
-const withoutComments = (text: string): string => text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '');
+const withoutComments = (text: string): string =>
+  text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '');
 
 function findCycle(graph: ReadonlyMap<string, readonly string[]>): string[] | null {
   const done = new Set<string>();

@@ -1,9 +1,9 @@
-import { parseQuantity } from '../../src/engine/index.ts';
 import { readExercises } from '../../src/content-reader/read-exercises.ts';
 import { diagnose } from '../../src/course/diagnosis/diagnose.ts';
 import { drawGivens } from '../../src/course/exercises/draw-givens.ts';
 import { loadWorksheet } from '../../src/course/worksheets/registry.ts';
 import { solveWorksheet } from '../../src/course/worksheets/step-graph.ts';
+import { parseQuantity } from '../../src/engine/index.ts';
 import { medianNs, printFigure } from './measure.ts';
 
 /** No figure at all: the search goes through every single slip and every pair. */
@@ -24,7 +24,10 @@ export async function course(): Promise<void> {
     if (search > slowestSearch.ns) slowestSearch = { ns: search, name: worksheet.id };
   }
   printFigure({ name: `Slowest worksheet to solve (${slowestSolve.name})`, ns: slowestSolve.ns });
-  printFigure({ name: `Slowest full slip search, all singles and pairs (${slowestSearch.name})`, ns: slowestSearch.ns });
+  printFigure({
+    name: `Slowest full slip search, all singles and pairs (${slowestSearch.name})`,
+    ns: slowestSearch.ns,
+  });
 
   const texts = ['34.8 A', '34,8A', '0.0348 kA', '1 200 mA', '≈ 12 A', '1.2e3 A', 'twelve', '8 kW'];
   const strings = Array.from({ length: 100_000 }, (_, place) => texts[place % texts.length] ?? '');

@@ -20,8 +20,10 @@ function repeatUntilSettled(): number {
   let heat = settledHeat(exampleModel, 0);
   for (;;) {
     const before = heat;
-    for (const { durationS, currentA } of segments) heat = heatAfter({ model: exampleModel, heat, currentA, durationS });
-    if (Math.abs(heat.fast - before.fast) + Math.abs(heat.slow - before.slow) < 1e-12) return heat.fast + heat.slow;
+    for (const { durationS, currentA } of segments)
+      heat = heatAfter({ model: exampleModel, heat, currentA, durationS });
+    if (Math.abs(heat.fast - before.fast) + Math.abs(heat.slow - before.slow) < 1e-12)
+      return heat.fast + heat.slow;
   }
 }
 
@@ -34,7 +36,10 @@ function dayOfLoads(): { startS: number; load: ZipLoad }[] {
   return Array.from({ length: DAY_EVENTS }, (_, place) => ({
     startS: (place * 86_400) / DAY_EVENTS,
     load: {
-      impedance: { realW: largestVa * ((place * 7) % 11) * 0.05, reactiveVar: largestVa * ((place * 3) % 5) * 0.04 },
+      impedance: {
+        realW: largestVa * ((place * 7) % 11) * 0.05,
+        reactiveVar: largestVa * ((place * 3) % 5) * 0.04,
+      },
       current: nothing,
       power: { realW: largestVa * ((place * 5) % 7) * 0.03, reactiveVar: 0 },
     },
@@ -53,7 +58,11 @@ export function dutyAndDay(): void {
       units: [{ id: 'one', phase: 'L1', model: exampleModel, ambientC: 25, loads }],
       untilS: 86_400,
     }).events.length;
-  printFigure({ name: `A site day of ${DAY_EVENTS} events`, ns: medianNs(day, 10), per: { name: 'an event', count: DAY_EVENTS } });
+  printFigure({
+    name: `A site day of ${DAY_EVENTS} events`,
+    ns: medianNs(day, 10),
+    per: { name: 'an event', count: DAY_EVENTS },
+  });
   const currentA = 1.3 * exampleModel.continuousA;
   printFigure({
     name: 'Time to stop',

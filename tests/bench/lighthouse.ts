@@ -13,7 +13,8 @@ const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'];
 
 function defaultPaths(): string[] {
   const paths = sitePaths();
-  const first = (start: string): string[] => paths.filter((path) => path.startsWith(start) && path !== start).slice(0, 1);
+  const first = (start: string): string[] =>
+    paths.filter((path) => path.startsWith(start) && path !== start).slice(0, 1);
   return [...first('/lessons/'), ...first('/exercises/'), '/glossary/', '/'];
 }
 
@@ -32,7 +33,9 @@ try {
     });
     if (!result) throw new Error(`${path}: expected a report, found none`);
     const { categories, audits } = result.lhr;
-    const scores = CATEGORIES.map((id) => `${id} ${Math.round((categories[id]?.score ?? 0) * 100)}`).join(', ');
+    const scores = CATEGORIES.map((id) => `${id} ${Math.round((categories[id]?.score ?? 0) * 100)}`).join(
+      ', ',
+    );
     const value = (id: string): string => audits[id]?.displayValue ?? '?';
     console.log(`${path}\n  ${scores}`);
     console.log(

@@ -25,6 +25,8 @@ export interface Figure {
 
 export function printFigure({ name, ns, reference, per }: Figure): void {
   const each = per ? `, ${inWords(ns / per.count)} ${per.name}` : '';
-  const ratio = reference ? `; ${reference.name} ${inWords(reference.ns)}: ${(reference.ns / ns).toFixed(1)}×` : '';
+  const ratio = reference
+    ? `; ${reference.name} ${inWords(reference.ns)}: ${(reference.ns / ns).toFixed(1)}×`
+    : '';
   console.log(`${name}: ${inWords(ns)}${each}${ratio}`);
 }

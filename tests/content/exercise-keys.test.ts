@@ -22,9 +22,10 @@ describe.each(exercises.map((data) => [data.slug, data] as const))('exercise %s'
         const allowed = place === 3 ? ['graded', 'not-ready'] : ['graded'];
         expect(allowed, `seed ${seed} ${JSON.stringify(answers)}`).toContain(outcome.kind);
         if (outcome.kind === 'graded') {
-          expect(outcome.steps.map((step) => step.mark), `seed ${seed} ${JSON.stringify(answers)}`).toEqual(
-            session.asked.map(() => 'right'),
-          );
+          expect(
+            outcome.steps.map((step) => step.mark),
+            `seed ${seed} ${JSON.stringify(answers)}`,
+          ).toEqual(session.asked.map(() => 'right'));
         }
       }
     }
@@ -42,7 +43,9 @@ describe.each(exercises.map((data) => [data.slug, data] as const))('exercise %s'
   it('gives the same sheet for the same seed, and another for another', async () => {
     const [first, again] = [await openSession(data, 11), await openSession(data, 11)];
     expect(again.view).toEqual(first.view);
-    const others = await Promise.all(seeds(30).map(async (seed) => JSON.stringify((await openSession(data, seed)).view.givens)));
+    const others = await Promise.all(
+      seeds(30).map(async (seed) => JSON.stringify((await openSession(data, seed)).view.givens)),
+    );
     expect(new Set(others).size).toBeGreaterThan(1);
   });
 
@@ -52,7 +55,12 @@ describe.each(exercises.map((data) => [data.slug, data] as const))('exercise %s'
     const last = session.asked.at(-1) ?? '';
     const line = solution.find((step) => step.stepId === last);
     const key = session.reveal(last).answer;
-    expect(session.grade({ ...Object.fromEntries(session.asked.map((id) => [id, session.reveal(id).answer])), [last]: key }).kind).toBe('graded');
+    expect(
+      session.grade({
+        ...Object.fromEntries(session.asked.map((id) => [id, session.reveal(id).answer])),
+        [last]: key,
+      }).kind,
+    ).toBe('graded');
     expect(line?.result).toBeTruthy();
   });
 

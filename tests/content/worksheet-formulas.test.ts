@@ -15,10 +15,14 @@ describe.each(readExercises().map((data) => [data.slug, data] as const))('formul
       for (const step of worksheet.steps) {
         if (step.kind !== 'numeric') continue;
         const formula = typeof step.formula === 'function' ? step.formula(values) : step.formula;
-        const expected = formula.op === 'equation' ? evaluateFormula(formula.right, values) : Number(values[step.id]);
+        const expected =
+          formula.op === 'equation' ? evaluateFormula(formula.right, values) : Number(values[step.id]);
         const found = evaluateFormula(formula.op === 'equation' ? formula.left : formula, values);
         const scale = Math.max(Math.abs(expected), 1e-6);
-        expect(Math.abs(found - expected) / scale, `${step.id}, seed ${seed}: ${found} for ${expected}`).toBeLessThan(1e-9);
+        expect(
+          Math.abs(found - expected) / scale,
+          `${step.id}, seed ${seed}: ${found} for ${expected}`,
+        ).toBeLessThan(1e-9);
       }
     }
   });
@@ -30,7 +34,8 @@ describe.each(readExercises().map((data) => [data.slug, data] as const))('formul
       if (step.kind !== 'numeric') continue;
       const known = Object.fromEntries(
         Object.entries(values).filter(
-          ([id]) => step.needs.includes(id) || !worksheet.steps.some((other) => other.id === id) || id === step.id,
+          ([id]) =>
+            step.needs.includes(id) || !worksheet.steps.some((other) => other.id === id) || id === step.id,
         ),
       );
       const formula = typeof step.formula === 'function' ? step.formula(known) : step.formula;

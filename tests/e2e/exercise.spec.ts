@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { type Key, answerKey, fillSheet, openExercise } from '../support/exercise-page.ts';
+import { answerKey, fillSheet, type Key, openExercise } from '../support/exercise-page.ts';
 
 const SLUG = 'pump-house-pump';
 let key: Key;
@@ -12,7 +12,7 @@ test('marks a right sheet fully and remembers it', async ({ page }) => {
   await openExercise(page, SLUG, 7);
   await fillSheet(page, key);
   await page.getByRole('button', { name: 'Check my working' }).click();
-  await expect(page.getByRole('status')).toContainText('2 of 2 steps');
+  await expect(page.locator('.ws-score')).toContainText('2 of 2 steps');
   await expect(page.locator('.ws-step[data-state="right"]')).toHaveCount(2);
 });
 
@@ -20,7 +20,7 @@ test('names the slip behind a wrong figure and lets the error carry forward', as
   await openExercise(page, SLUG, 7);
   await fillSheet(page, { apparentPowerVa: '1800 VA', currentA: '7.83 A' });
   await page.getByRole('button', { name: 'Check my working' }).click();
-  await expect(page.getByRole('status')).toContainText('1 of 2 steps');
+  await expect(page.locator('.ws-score')).toContainText('1 of 2 steps');
   await expect(page.locator('[data-step="apparentPowerVa"]')).toContainText('These are the watts');
   await expect(page.locator('[data-step="currentA"]')).toHaveAttribute('data-state', 'carried');
   await page.getByRole('button', { name: 'Show the worked solution' }).click();
@@ -32,8 +32,10 @@ test('does not count what it cannot read, and says what to write', async ({ page
   await openExercise(page, SLUG, 7);
   await fillSheet(page, { apparentPowerVa: '2118', currentA: '9.2 A' });
   await page.getByRole('button', { name: 'Check my working' }).click();
-  await expect(page.getByRole('status')).toContainText('no attempt was counted');
-  await expect(page.locator('[data-step="apparentPowerVa"]')).toContainText('Write the unit behind the figure');
+  await expect(page.locator('.ws-score')).toContainText('no attempt was counted');
+  await expect(page.locator('[data-step="apparentPowerVa"]')).toContainText(
+    'Write the unit behind the figure',
+  );
   // Nothing is told about the step that could be read.
   await expect(page.locator('[data-step="currentA"]')).not.toHaveAttribute('data-state');
   await expect(page.getByRole('button', { name: 'Show the worked solution' })).toHaveCount(0);
@@ -61,10 +63,12 @@ test('gives a hint first and the step only on asking again; a shown step earns n
   await expect(page.locator('[data-step="apparentPowerVa"] input')).not.toHaveValue('');
   await fillSheet(page, { currentA: key['currentA'] ?? '' });
   await page.getByRole('button', { name: 'Check my working' }).click();
-  await expect(page.getByRole('status')).toContainText('1 of 2 steps');
+  await expect(page.locator('.ws-score')).toContainText('1 of 2 steps');
 });
 
-test('draws other numbers, keeps them in the address, and shows them again on going back', async ({ page }) => {
+test('draws other numbers, keeps them in the address, and shows them again on going back', async ({
+  page,
+}) => {
   await openExercise(page, SLUG, 7);
   const before = await page.locator('.ws-story').textContent();
   await page.getByRole('button', { name: 'Same again with other numbers' }).click();
@@ -91,14 +95,14 @@ test('is worked from the keyboard alone', async ({ page }) => {
   await expect(page.locator('[data-step="currentA"] input')).toBeFocused();
   await page.keyboard.type(key['currentA'] ?? '');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('status')).toContainText('2 of 2 steps');
+  await expect(page.locator('.ws-score')).toContainText('2 of 2 steps');
 });
 
 test('says so when the marking cannot be fetched, and keeps what is typed', async ({ page }) => {
   await page.route('**/data/exercises/*.json', (route) => route.abort());
   await page.goto(`/exercises/${SLUG}/`);
   await page.locator('[data-step="currentA"] input').fill('9 A');
-  await expect(page.getByRole('status')).toContainText('could not be fetched');
+  await expect(page.locator('.ws-score')).toContainText('could not be fetched');
   await expect(page.locator('[data-step="currentA"] input')).toHaveValue('9 A');
 });
 

@@ -7,7 +7,9 @@ test.use({ viewport: { width: 320, height: 640 } });
 for (const path of sitePaths()) {
   test(`${path} fits a narrow screen`, async ({ page }) => {
     await page.goto(path, { waitUntil: 'networkidle' });
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
     expect(overflow).toBeLessThanOrEqual(0);
   });
 }

@@ -40,12 +40,18 @@ describe('page budgets (brotli)', () => {
       format: 'esm',
       write: false,
     });
-    expect(brotliCompressSync(outputFiles[0]?.contents ?? new Uint8Array()).length).toBeLessThanOrEqual(25 * KB);
+    expect(brotliCompressSync(outputFiles[0]?.contents ?? new Uint8Array()).length).toBeLessThanOrEqual(
+      25 * KB,
+    );
   });
 
   it('keeps Chart.js out of everything eager', () => {
-    const eager = new Set(sitePaths().flatMap((path) => eagerWeight(path.endsWith('/') ? `${path}index.html` : path).files));
-    const withChart = [...eager].filter((file) => file.endsWith('.js') && /Chart\b.*decimation/s.test(readFileSync(`dist${file}`, 'utf8')));
+    const eager = new Set(
+      sitePaths().flatMap((path) => eagerWeight(path.endsWith('/') ? `${path}index.html` : path).files),
+    );
+    const withChart = [...eager].filter(
+      (file) => file.endsWith('.js') && /Chart\b.*decimation/s.test(readFileSync(`dist${file}`, 'utf8')),
+    );
     expect(withChart).toEqual([]);
   });
 

@@ -6,7 +6,12 @@ import { sitePaths } from '../support/site-paths.ts';
 const ROOT = 'dist';
 const fileOf = (path: string): string => join(ROOT, path, path.endsWith('/') ? 'index.html' : '');
 const pages = sitePaths(ROOT).map((path) => ({ path, html: readFileSync(fileOf(path), 'utf8') }));
-const ids = new Map(pages.map(({ path, html }) => [path, new Set([...html.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]))]));
+const ids = new Map(
+  pages.map(({ path, html }) => [
+    path,
+    new Set([...html.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1])),
+  ]),
+);
 
 const linksOf = (html: string): string[] =>
   [...html.matchAll(/\s(?:href|src|component-url|renderer-url)="([^"]+)"/g)].map((match) => match[1] ?? '');
@@ -20,7 +25,9 @@ describe('links', () => {
           const { pathname, hash } = new URL(link.replaceAll('&amp;', '&'), `http://site.invalid${path}`);
           const file = fileOf(decodeURIComponent(pathname));
           if (!existsSync(file) || !statSync(file).isFile()) return true;
-          return hash !== '' && ids.has(pathname) && !ids.get(pathname)?.has(decodeURIComponent(hash.slice(1)));
+          return (
+            hash !== '' && ids.has(pathname) && !ids.get(pathname)?.has(decodeURIComponent(hash.slice(1)))
+          );
         })
         .map((link) => `${path} → ${link}`),
     );
@@ -29,9 +36,10 @@ describe('links', () => {
 
   it('fetch nothing from anywhere else', () => {
     const foreign = pages.flatMap(({ path, html }) =>
-      [...html.matchAll(/\s(?:src|srcset|component-url|renderer-url)="(https?:)?\/\//g), ...html.matchAll(/<link[^>]+href="https?:/g)].map(
-        (match) => `${path}: ${match[0]}`,
-      ),
+      [
+        ...html.matchAll(/\s(?:src|srcset|component-url|renderer-url)="(https?:)?\/\//g),
+        ...html.matchAll(/<link[^>]+href="https?:/g),
+      ].map((match) => `${path}: ${match[0]}`),
     );
     expect(foreign).toEqual([]);
   });
@@ -45,6 +53,8 @@ describe('links', () => {
       const html = pages.find((page) => page.path === path)?.html ?? '';
       for (const link of linksOf(html)) waiting.push(new URL(link, `http://site.invalid${path}`).pathname);
     }
-    expect(pages.map(({ path }) => path).filter((path) => path !== '/404.html' && !reached.has(path))).toEqual([]);
+    expect(
+      pages.map(({ path }) => path).filter((path) => path !== '/404.html' && !reached.has(path)),
+    ).toEqual([]);
   });
 });

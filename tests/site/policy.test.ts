@@ -9,19 +9,22 @@ const pages = sitePaths().map((path) => ({
 }));
 
 describe('the policy of every page', () => {
-  it.each(pages.map(({ path, html }) => [path, html] as const))('%s: strict, Trusted Types, no inline style', (_, html) => {
-    const policy = html.match(/http-equiv="content-security-policy" content="([^"]+)"/)?.[1] ?? '';
-    for (const directive of [
-      "default-src 'self'",
-      "base-uri 'none'",
-      "object-src 'none'",
-      "form-action 'self'",
-      "require-trusted-types-for 'script'",
-    ]) {
-      expect(policy).toContain(directive);
-    }
-    expect(policy).not.toMatch(/unsafe-inline|unsafe-eval|\*/);
-    expect(html).not.toMatch(/<[^>]+\sstyle="/);
-    expect(html).not.toMatch(/<[^>]+\son[a-z]+="/);
-  });
+  it.each(pages.map(({ path, html }) => [path, html] as const))(
+    '%s: strict, Trusted Types, no inline style',
+    (_, html) => {
+      const policy = html.match(/http-equiv="content-security-policy" content="([^"]+)"/)?.[1] ?? '';
+      for (const directive of [
+        "default-src 'self'",
+        "base-uri 'none'",
+        "object-src 'none'",
+        "form-action 'self'",
+        "require-trusted-types-for 'script'",
+      ]) {
+        expect(policy).toContain(directive);
+      }
+      expect(policy).not.toMatch(/unsafe-inline|unsafe-eval|\*/);
+      expect(html).not.toMatch(/<[^>]+\sstyle="/);
+      expect(html).not.toMatch(/<[^>]+\son[a-z]+="/);
+    },
+  );
 });

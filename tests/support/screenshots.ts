@@ -57,18 +57,24 @@ try {
         await page.close();
       }
     }
-    if (existsSync(pdftoppm)) await print(path, join(folder, `${stem}-print`));
+    await print(path, join(folder, `${stem}-print`));
   }
 } finally {
   await browser.close();
   await site.close();
 }
 
+/** The printed page: as a PDF turned into pictures, or as the browser draws it for paper where the tool is missing. */
 async function print(path: string, stem: string): Promise<void> {
-  const page = await browser.newPage();
+  const page = await browser.newPage({ viewport: { width: 794, height: 1123 } });
   await page.goto(new URL(path, site.address).href, { waitUntil: 'networkidle' });
-  await page.pdf({ path: `${stem}.pdf`, format: 'A4', preferCSSPageSize: true });
+  if (existsSync(pdftoppm)) {
+    await page.pdf({ path: `${stem}.pdf`, format: 'A4', preferCSSPageSize: true });
+    execFileSync(pdftoppm, ['-r', '70', '-png', `${stem}.pdf`, stem]);
+    await rm(`${stem}.pdf`);
+  } else {
+    await page.emulateMedia({ media: 'print' });
+    await page.screenshot({ path: `${stem}.png`, fullPage: true });
+  }
   await page.close();
-  execFileSync(pdftoppm, ['-r', '70', '-png', `${stem}.pdf`, stem]);
-  await rm(`${stem}.pdf`);
 }

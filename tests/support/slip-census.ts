@@ -4,7 +4,13 @@ import { drawGivens } from '../../src/course/exercises/draw-givens.ts';
 import { stepsInMode } from '../../src/course/exercises/public-view.ts';
 import { agrees } from '../../src/course/grading/agrees.ts';
 import { loadWorksheet } from '../../src/course/worksheets/registry.ts';
-import { createSolver, slipKey, solveWorksheet, stepOf, stepsBehind } from '../../src/course/worksheets/step-graph.ts';
+import {
+  createSolver,
+  slipKey,
+  solveWorksheet,
+  stepOf,
+  stepsBehind,
+} from '../../src/course/worksheets/step-graph.ts';
 import type { StepValue } from '../../src/course/worksheets/worksheet.ts';
 
 export interface SlipCensus {
@@ -35,7 +41,7 @@ export async function slipCensus(data: ExerciseData, seeds: readonly number[]): 
       const solver = createSolver(worksheet, givens, own);
       for (const culprit of stepsBehind(worksheet, stepId, own)) {
         for (const { id: slipId } of culprit.slips) {
-          const figure = solver.valueOf(step, [{ stepId: culprit.id, slipId }]);
+          const figure = solver.solveStep(step, [{ stepId: culprit.id, slipId }]);
           if (figure === null) continue;
           count(census, {
             isKey: agrees(step, figure, key[stepId] as StepValue),

@@ -13,6 +13,6 @@ export async function known<C extends CollectionKey>(collection: C, id: string, 
 /** The error for a name in a lesson that does not exist. */
 export function unknownName(where: string, expected: string, found: string): Error {
   return new Error(
-    `\nfile:     a lesson\nfield:    ${where}\nexpected: ${expected}\nfound:    ${found}\nhint:     look for a misspelling, or add the entry.\n`,
+    `\nplace:    ${where}\nexpected: ${expected}\nfound:    ${found}\nhint:     look for a misspelling, or add the entry.\n`,
   );
 }

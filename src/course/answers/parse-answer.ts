@@ -1,6 +1,6 @@
 import { type ParsedQuantity, parseQuantity } from '../../engine/index.ts';
-import { orderFromText } from './order-text.ts';
 import type { Quantity, Step, StepValue, Values } from '../worksheets/worksheet.ts';
+import { orderFromText } from './order-text.ts';
 
 export type NotReadyReason =
   | Extract<ParsedQuantity, { kind: 'not-ready' }>['reason']
@@ -22,7 +22,12 @@ export function optionsOf(step: Step, values: Values): readonly string[] {
  * Turns what a learner entered into a value to be marked, or says why it cannot be marked yet. Never throws on any text:
  * an unreadable entry costs no attempt.
  */
-export function parseAnswer(step: Step, quantity: Quantity | null, values: Values, text: string): ParsedAnswer {
+export function parseAnswer(
+  step: Step,
+  quantity: Quantity | null,
+  values: Values,
+  text: string,
+): ParsedAnswer {
   if (step.kind === 'numeric') {
     const parsed = parseQuantity(text, quantity?.dimension ?? 'count');
     return parsed.kind === 'ok' ? { kind: 'ready', value: parsed.value } : parsed;

@@ -37,10 +37,10 @@ export function diagnose(
   const step = stepOf(worksheet, stepId);
   const solver = createSolver(worksheet, givens, own);
   const slips = slipsWithinReach(worksheet, stepId, own);
-  const right = solver.valueOf(step, []);
+  const right = solver.solveStep(step, []);
 
   const leadsToGiven = (set: readonly SlipRef[]): boolean => {
-    const value = solver.valueOf(step, set);
+    const value = solver.solveStep(step, set);
     // A slip that makes no difference to these numbers explains nothing.
     if (value === null || (right !== null && agrees(step, value, right))) return false;
     return agrees(step, given, value);

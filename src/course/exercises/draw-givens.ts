@@ -1,4 +1,9 @@
-import { type Dimension, type InverterDatasheet, parseQuantity, solveHeatNetwork } from '../../engine/index.ts';
+import {
+  type Dimension,
+  type InverterDatasheet,
+  parseQuantity,
+  solveHeatNetwork,
+} from '../../engine/index.ts';
 import type { DrawnGiven, Exercise } from '../schema/exercise.ts';
 import type { GivenSpec, Values, Worksheet } from '../worksheets/worksheet.ts';
 import { seededDraw } from './seeded-draw.ts';
@@ -30,7 +35,9 @@ export function drawGivens(
   for (const name of Object.keys(exercise.given)) {
     if (!(name in worksheet.givens)) {
       const known = Object.keys(worksheet.givens).join(', ');
-      throw new RangeError(`given.${name}: expected one of ${known}, found a name "${worksheet.id}" does not use`);
+      throw new RangeError(
+        `given.${name}: expected one of ${known}, found a name "${worksheet.id}" does not use`,
+      );
     }
   }
   for (let attempt = 0; attempt < MAX_ATTEMPTS; attempt += 1) {
@@ -70,7 +77,10 @@ function drawOne(spec: GivenSpec, raw: unknown, path: string, context: DrawConte
       }
       return raw.map((entry: Record<string, unknown>, place) => {
         const unknown = Object.keys(entry).find((field) => !(field in spec.of));
-        if (unknown) throw new RangeError(`given.${path}.${place}.${unknown}: expected ${Object.keys(spec.of).join(', ')}`);
+        if (unknown)
+          throw new RangeError(
+            `given.${path}.${place}.${unknown}: expected ${Object.keys(spec.of).join(', ')}`,
+          );
         return Object.fromEntries(
           Object.entries(spec.of).map(([field, inner]) => [
             field,
@@ -87,7 +97,8 @@ const models = new WeakMap<InverterDatasheet, ReturnType<typeof solveHeatNetwork
 
 function inverterOf(id: string, path: string, { datasheets }: DrawContext) {
   const datasheet = datasheets[id];
-  if (!datasheet) throw new RangeError(`given.${path}: expected the id of an inverter datasheet, found "${id}"`);
+  if (!datasheet)
+    throw new RangeError(`given.${path}: expected the id of an inverter datasheet, found "${id}"`);
   const known = models.get(datasheet) ?? solveHeatNetwork(datasheet);
   models.set(datasheet, known);
   return known;
@@ -125,10 +136,18 @@ function readFigure(figure: string | number, dimension: Dimension, path: string)
   throw new RangeError(`given.${path}: expected a ${dimension}, found "${figure}" (${parsed.reason})`);
 }
 
-function onGrid(from: number, to: number, step: number, path: string, { seed, attempt }: DrawContext): number {
+function onGrid(
+  from: number,
+  to: number,
+  step: number,
+  path: string,
+  { seed, attempt }: DrawContext,
+): number {
   const count = Math.floor((to - from) / step + 1e-9) + 1;
   if (!(step > 0) || !(count >= 1)) {
-    throw new RangeError(`given.${path}: expected from ≤ to and a step above 0, found ${from} to ${to} step ${step}`);
+    throw new RangeError(
+      `given.${path}: expected from ≤ to and a step above 0, found ${from} to ${to} step ${step}`,
+    );
   }
   // Twelve digits remove the noise of binary fractions: 0.1 × 3 is drawn as 0.3.
   return Number((from + step * seededDraw(seed, attempt, path, count)).toPrecision(12));

@@ -1,6 +1,7 @@
 import { formatQuantity, type InverterDatasheet, type InverterModel } from '../../engine/index.ts';
 import { formatFigure } from '../explanation/format-value.ts';
 import type { WorksheetText } from '../schema/worksheet-text.ts';
+import type { DatasheetLine } from '../worksheets/datasheet-line.ts';
 import { quantityOf } from '../worksheets/quantity-of.ts';
 import type { GivenSpec, GivenTable, Values, Worksheet } from '../worksheets/worksheet.ts';
 
@@ -17,6 +18,8 @@ export interface GivenRows {
   tables: readonly PrintedTable[];
   /** Printed beside the exercise as datasheet cards. */
   datasheets: readonly InverterDatasheet[];
+  /** Lines of each datasheet that the question turns on; null for all. */
+  datasheetLines: readonly DatasheetLine[] | null;
 }
 
 const labelOf = (text: WorksheetText, name: string): string => {
@@ -32,12 +35,13 @@ export function givenRows(worksheet: Worksheet, text: WorksheetText, givens: Val
   for (const [name, spec] of Object.entries(worksheet.givens)) {
     const value = givens[name];
     if (spec.kind === 'inverter') datasheets.push((value as InverterModel).datasheet);
-    else if (spec.kind === 'inverters') datasheets.push(...(value as InverterModel[]).map((one) => one.datasheet));
+    else if (spec.kind === 'inverters')
+      datasheets.push(...(value as InverterModel[]).map((one) => one.datasheet));
     else if (spec.kind === 'list') tables.push(listTable(worksheet, text, name, spec, value as Values[]));
     else facts.push({ label: labelOf(text, name), value: printed(worksheet, text, name, value) });
   }
   for (const table of worksheet.tables?.(givens) ?? []) tables.push(computedTable(text, table));
-  return { facts, tables, datasheets };
+  return { facts, tables, datasheets, datasheetLines: worksheet.datasheetLines ?? null };
 }
 
 function printed(worksheet: Worksheet, text: WorksheetText, path: string, value: unknown): string {
@@ -60,7 +64,8 @@ function listTable(
     caption: labelOf(text, name),
     columns: fields.map((field) => {
       const head = typeof words === 'object' ? words.fields?.[field] : undefined;
-      if (head === undefined) throw new RangeError(`givens.${name}.fields.${field}: expected a column head, found none`);
+      if (head === undefined)
+        throw new RangeError(`givens.${name}.fields.${field}: expected a column head, found none`);
       return head;
     }),
     rows: entries.map((entry, place) =>
@@ -76,7 +81,8 @@ function computedTable(text: WorksheetText, table: GivenTable): PrintedTable {
     caption: words.caption,
     columns: table.columns.map((column) => {
       const head = words.columns[column.id];
-      if (head === undefined) throw new RangeError(`tables.${table.id}.columns.${column.id}: expected a head, found none`);
+      if (head === undefined)
+        throw new RangeError(`tables.${table.id}.columns.${column.id}: expected a head, found none`);
       return head;
     }),
     rows: table.rows.map((cells) =>

@@ -67,8 +67,7 @@ export async function openSession(source: SessionSource, seed: number): Promise<
       return parsed.kind === 'ready' ? { kind: 'ready', echo: formatGiven(stepId, parsed.value) } : parsed;
     },
     grade: (answers, revealed = []) => gradeAnswers(worksheet, givens, { asked, shown, revealed, answers }),
-    slipSentences: ({ diagnosis }) =>
-      diagnosis ? nameSlips(worksheet, text, key, diagnosis) : [],
+    slipSentences: ({ diagnosis }) => (diagnosis ? nameSlips(worksheet, text, key, diagnosis) : []),
     hint: (stepId) => fillText(text.steps[stepId]?.hint ?? '', worksheet, text, givens),
     reveal: (stepId) => ({
       step: explainStep(worksheet, text, key, stepId),

@@ -1,8 +1,8 @@
 import { formatQuantity, unitsOf } from '../../engine/index.ts';
 import { optionsOf } from '../answers/parse-answer.ts';
+import { type ExplainedStep, explainStep } from '../explanation/explain.ts';
 import { fillText } from '../explanation/fill-text.ts';
 import { formatFigure, optionText } from '../explanation/format-value.ts';
-import { type ExplainedStep, explainStep } from '../explanation/explain.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { WorksheetText } from '../schema/worksheet-text.ts';
 import { quantityOf } from '../worksheets/quantity-of.ts';
@@ -78,14 +78,18 @@ export function publicView(
 /** "1.5 %", "0.1 A": the wider of the two counts, so both are told. */
 function tolerancesInWords({ relative, absolute }: Tolerance, quantity: Quantity): string[] {
   return [
-    ...(relative === undefined ? [] : [formatQuantity(relative, 'ratio', { significantDigits: 'as-is', unit: '%' })]),
+    ...(relative === undefined
+      ? []
+      : [formatQuantity(relative, 'ratio', { significantDigits: 'as-is', unit: '%' })]),
     ...(absolute === undefined ? [] : [formatFigure(differenceOf(quantity), absolute, 'as-is')]),
   ];
 }
 
 /** A margin on a temperature is a difference, so it is in kelvin. */
 const differenceOf = (quantity: Quantity): Quantity =>
-  quantity.dimension === 'temperature' ? { symbol: quantity.symbol, dimension: 'temperature-rise' } : quantity;
+  quantity.dimension === 'temperature'
+    ? { symbol: quantity.symbol, dimension: 'temperature-rise' }
+    : quantity;
 
 function shownValues(exercise: Pick<Exercise, 'steps'>, key: Values): Values {
   return Object.fromEntries(Object.entries(key).filter(([id]) => exercise.steps[id] === 'shown'));

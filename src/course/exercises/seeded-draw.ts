@@ -1,14 +1,19 @@
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
-/** FNV-1a, 32 bit: spreads a seed and a path over the generator's state. */
+/**
+ * FNV-1a, 32 bit, then a final avalanche: without it the low bits of similar paths are alike, and givens that should be
+ * drawn apart from one another move together.
+ */
 function hash(text: string): number {
   let value = 0x811c9dc5;
   for (let place = 0; place < text.length; place += 1) {
     value ^= text.charCodeAt(place);
     value = Math.imul(value, 0x01000193);
   }
-  return value | 0;
+  value = Math.imul(value ^ (value >>> 16), 0x85ebca6b);
+  value = Math.imul(value ^ (value >>> 13), 0xc2b2ae35);
+  return (value ^ (value >>> 16)) | 0;
 }
 
 /**

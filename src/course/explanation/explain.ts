@@ -37,7 +37,8 @@ export function explainStep(
   const words = text.steps[stepId];
   if (!words) throw new RangeError(`steps.${stepId}: expected words for this step, found none`);
   const fill = (template: string): string => fillText(template, worksheet, text, values);
-  const lines = step.kind === 'numeric' ? formulaLines(worksheet, step, values) : { formula: null, substituted: null };
+  const lines =
+    step.kind === 'numeric' ? formulaLines(worksheet, step, values) : { formula: null, substituted: null };
   return {
     stepId,
     prompt: fill(words.prompt),
@@ -62,7 +63,10 @@ function formulaLines(worksheet: Worksheet, step: NumericStep<Values>, values: V
     const isStep = worksheet.steps.some((candidate) => candidate.id === path);
     return figureTree(quantity, numberAtPath(values, path), isStep ? 4 : 'as-is');
   };
-  const line = (symbolic: Formula): MathNode[] => [formulaTree(symbolic, asSymbol), formulaTree(symbolic, asFigure)];
+  const line = (symbolic: Formula): MathNode[] => [
+    formulaTree(symbolic, asSymbol),
+    formulaTree(symbolic, asFigure),
+  ];
   const result = figureTree(quantityFor(worksheet, step.id), numberAtPath(values, step.id), 4);
   if (shape.op === 'equation') {
     const [left, leftFilled] = line(shape.left);

@@ -10,13 +10,19 @@ import { formatFigure } from './format-value.ts';
  *
  * @throws {RangeError} when the sentence names something the worksheet does not have
  */
-export function fillText(template: string, worksheet: Worksheet, text: WorksheetText, values: Values): string {
+export function fillText(
+  template: string,
+  worksheet: Worksheet,
+  text: WorksheetText,
+  values: Values,
+): string {
   return template.replace(/\{([a-zA-Z0-9.]+)\}/g, (_, path: string) => {
     const value = values[path];
     const words = text.givens[path];
     if (typeof value === 'string') {
       const step = text.steps[path];
-      const named = step?.options?.[value] ?? (typeof words === 'object' ? words.options?.[value] : undefined);
+      const named =
+        step?.options?.[value] ?? (typeof words === 'object' ? words.options?.[value] : undefined);
       return named ?? value;
     }
     const datasheet = (value as { datasheet?: { name?: string } } | undefined)?.datasheet;

@@ -52,7 +52,9 @@ export function formatStepValue(
   if (step.kind === 'numeric') {
     const quantity = quantityOf(worksheet, stepId);
     if (!quantity || typeof value !== 'number') {
-      throw new RangeError(`${worksheet.id}.${stepId}: expected a quantity and a number, found ${String(value)}`);
+      throw new RangeError(
+        `${worksheet.id}.${stepId}: expected a quantity and a number, found ${String(value)}`,
+      );
     }
     return formatFigure(quantity, value, 4);
   }

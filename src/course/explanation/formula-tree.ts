@@ -9,7 +9,7 @@ const parenthesised = (inner: MathNode): MathNode => row(mo('('), inner, mo(')')
 /** Sums, differences and quotients need brackets when they are multiplied or raised. */
 const isCompound = (formula: Formula): boolean => ['sum', 'difference'].includes(formula.op);
 
-const FUNCTION_NAMES = { exp: 'exp', ln: 'ln', sin: 'sin', arccos: 'arccos', max: 'max', min: 'min' } as const;
+const FUNCTION_NAMES = { ln: 'ln', sin: 'sin', arccos: 'arccos', max: 'max', min: 'min' } as const;
 
 const between = (nodes: readonly MathNode[], separator: MathNode): MathNode[] =>
   nodes.flatMap((node, place) => (place === 0 ? [node] : [separator, node]));
@@ -29,21 +29,31 @@ export function formulaTree(formula: Formula, draw: DrawQuantity): MathNode {
       return row(...between(formula.terms.map(factor), mo('·')));
     case 'max':
     case 'min':
-      return row(mi(FUNCTION_NAMES[formula.op]), parenthesised(row(...between(formula.terms.map(of), mo(',')))));
+      return row(
+        mi(FUNCTION_NAMES[formula.op]),
+        parenthesised(row(...between(formula.terms.map(of), mo(',')))),
+      );
     case 'difference':
       return row(of(formula.left), mo('−'), factor(formula.right));
     case 'fraction':
       return { tag: 'mfrac', children: [of(formula.over), of(formula.under)] };
     case 'root':
       return { tag: 'msqrt', children: [of(formula.of)] };
+    case 'negative':
+      return row(mo('−'), factor(formula.of));
     case 'power': {
       const bare = formula.base.op === 'number';
       return {
         tag: 'msup',
-        children: [bare ? of(formula.base) : parenthesisedUnlessSymbol(formula.base, of), mn(String(formula.exponent))],
+        children: [
+          bare ? of(formula.base) : parenthesisedUnlessSymbol(formula.base, of),
+          mn(String(formula.exponent)),
+        ],
       };
     }
     case 'exp':
+      // Written as the trade's books do: e to a power.
+      return { tag: 'msup', children: [mi('e'), of(formula.of)] };
     case 'ln':
     case 'sin':
     case 'arccos':

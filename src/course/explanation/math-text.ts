@@ -28,4 +28,5 @@ function bracketed(node: MathNode | undefined, text = ''): string {
   return isCompound ? `(${text})` : text;
 }
 
-const superscript = (text: string): string => ({ '2': '²', '3': '³' })[text] ?? `^${text}`;
+const superscript = (text: string): string =>
+  ({ '2': '²', '3': '³' })[text] ?? (/^[\w.]+$/.test(text) ? `^${text}` : `^(${text.trim()})`);

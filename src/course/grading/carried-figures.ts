@@ -1,5 +1,5 @@
-import type { Step, StepValue, Values, Worksheet } from '../worksheets/worksheet.ts';
 import { stepOf } from '../worksheets/step-graph.ts';
+import type { Step, StepValue, Values, Worksheet } from '../worksheets/worksheet.ts';
 
 /** A learner's figure further than this from the key is not carried forward: it would make later steps trivial. */
 const DEFAULT_PLAUSIBLE_RATIO = { from: 1 / 5, to: 5 };

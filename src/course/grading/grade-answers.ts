@@ -51,7 +51,9 @@ export function gradeAnswers(worksheet: Worksheet, givens: Values, sheet: Sheet)
   if (Object.keys(unread).length > 0) return { kind: 'not-ready', steps: unread };
 
   const key = solveWorksheet(worksheet, givens);
-  const seen = Object.fromEntries([...shown, ...revealed].map((stepId) => [stepId, key[stepId] as StepValue]));
+  const seen = Object.fromEntries(
+    [...shown, ...revealed].map((stepId) => [stepId, key[stepId] as StepValue]),
+  );
   const own = { ...seen, ...carriedFigures(worksheet, key, given) };
   const solver = createSolver(worksheet, givens, own);
   const steps = asked.map((stepId): StepResult => {
@@ -59,15 +61,24 @@ export function gradeAnswers(worksheet: Worksheet, givens: Values, sheet: Sheet)
     const keyValue = key[stepId] as StepValue;
     const answer = given[stepId];
     if (answer === undefined) {
-      return { stepId, mark: 'revealed', earned: 0, possible: 1, given: keyValue, fromOwn: keyValue, diagnosis: null };
+      return {
+        stepId,
+        mark: 'revealed',
+        earned: 0,
+        possible: 1,
+        given: keyValue,
+        fromOwn: keyValue,
+        diagnosis: null,
+      };
     }
-    const fromOwn = solver.valueOf(step, []);
+    const fromOwn = solver.solveStep(step, []);
     const mark = agrees(step, answer, keyValue)
       ? 'right'
       : fromOwn !== null && agrees(step, answer, fromOwn)
         ? 'carried'
         : 'wrong';
-    const diagnosis = mark === 'wrong' ? diagnoseEitherWay(worksheet, givens, stepId, answer, own, seen) : null;
+    const diagnosis =
+      mark === 'wrong' ? diagnoseEitherWay(worksheet, givens, stepId, answer, own, seen) : null;
     return { stepId, mark, earned: mark === 'wrong' ? 0 : 1, possible: 1, given: answer, fromOwn, diagnosis };
   });
   return {

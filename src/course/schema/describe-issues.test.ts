@@ -3,7 +3,15 @@ import { describeIssues } from './describe-issues.ts';
 import { glossaryEntrySchema } from './glossary.ts';
 import { lessonSchema } from './lesson.ts';
 
-const entry = { id: 'current', kind: 'quantity', name: 'Current', unit: 'A', meaning: 'Flow.', also: [], see: [] };
+const entry = {
+  id: 'current',
+  kind: 'quantity',
+  name: 'Current',
+  unit: 'A',
+  meaning: 'Flow.',
+  also: [],
+  see: [],
+};
 
 function faults(schema: typeof glossaryEntrySchema | typeof lessonSchema, data: unknown): string {
   const result = schema.safeParse(data);

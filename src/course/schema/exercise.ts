@@ -15,7 +15,11 @@ const drawnSchema = z.union([
   z.strictObject({ from: figure, to: figure, step: figure }),
   z.strictObject({ pick: z.array(figure).min(1) }),
 ]);
-const givenSchema = z.union([drawnSchema, z.array(z.record(z.string(), drawnSchema)).min(1), z.array(slug).min(1)]);
+const givenSchema = z.union([
+  drawnSchema,
+  z.array(z.record(z.string(), drawnSchema)).min(1),
+  z.array(slug).min(1),
+]);
 
 export const exerciseSchema = z.strictObject({
   /** Never reused, keys the learner's record. The slug (file name) may change; this may not. */

@@ -27,6 +27,8 @@ export function evaluateFormula(formula: Formula, values: Readonly<Record<string
       return of(formula.over) / of(formula.under);
     case 'root':
       return Math.sqrt(of(formula.of));
+    case 'negative':
+      return -of(formula.of);
     case 'power':
       return of(formula.base) ** formula.exponent;
     case 'exp':

@@ -10,7 +10,7 @@ export type Formula =
   | { op: 'sum' | 'product' | 'max' | 'min'; terms: readonly Formula[] }
   | { op: 'difference'; left: Formula; right: Formula }
   | { op: 'fraction'; over: Formula; under: Formula }
-  | { op: 'root'; of: Formula }
+  | { op: 'root' | 'negative'; of: Formula }
   | { op: 'power'; base: Formula; exponent: number }
   | { op: 'exp' | 'ln' | 'sin' | 'arccos'; of: Formula };
 
@@ -45,6 +45,7 @@ export const difference = (left: Term, right: Term): Formula => ({
   right: asFormula(right),
 });
 export const root = (of: Term): Formula => ({ op: 'root', of: asFormula(of) });
+export const negative = (of: Term): Formula => ({ op: 'negative', of: asFormula(of) });
 export const power = (base: Term, exponent: number): Formula => ({
   op: 'power',
   base: asFormula(base),

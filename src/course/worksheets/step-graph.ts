@@ -51,7 +51,7 @@ export function createSolver(
   const memo = new Map<string, StepValue | null>();
 
   /** Null when a slip does not apply or the numbers it leads to have no solution. */
-  function valueOf(step: Step, slips: readonly SlipRef[]): StepValue | null {
+  function solveStep(step: Step, slips: readonly SlipRef[]): StepValue | null {
     const reaching = slips.filter((slip) => behind.get(step.id)?.has(slip.stepId));
     const key = `${step.id}|${reaching.map(slipKey).join('|')}`;
     const known = memo.get(key);
@@ -82,14 +82,14 @@ export function createSolver(
     const values: Record<string, unknown> = { ...givens };
     for (const earlier of worksheet.steps) {
       if (!step.needs.includes(earlier.id)) continue;
-      const value = own[earlier.id] ?? valueOf(earlier, slips);
+      const value = own[earlier.id] ?? solveStep(earlier, slips);
       if (value === null) return null;
       values[earlier.id] = value;
     }
     return values;
   }
 
-  return { valueOf, valuesFor };
+  return { solveStep, valuesFor };
 }
 
 /** The key: givens and the right value of every step. */
@@ -97,7 +97,7 @@ export function solveWorksheet(worksheet: Worksheet, givens: Values): Record<str
   const solver = createSolver(worksheet, givens);
   const values: Record<string, unknown> = { ...givens };
   for (const step of worksheet.steps) {
-    const value = solver.valueOf(step, []);
+    const value = solver.solveStep(step, []);
     if (value === null) {
       throw new RangeError(`${worksheet.id}.${step.id}: expected a value for these givens, found none`);
     }

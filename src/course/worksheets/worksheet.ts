@@ -1,4 +1,5 @@
 import type { Dimension } from '../../engine/index.ts';
+import type { DatasheetLine } from './datasheet-line.ts';
 import type { Equation, Formula } from './formula.ts';
 
 /** What a step yields: a number in SI units, the id of one option, or option ids in order. */
@@ -96,6 +97,8 @@ export interface Worksheet<V = Values> {
   quantities: Readonly<Record<string, Quantity>>;
   /** Whether these numbers make the question worth asking; numbers are drawn anew until it does. */
   accepts?(givens: V): boolean;
+  /** The lines of the datasheet that the question turns on: printed open, the rest folded. All of them when absent. */
+  datasheetLines?: readonly DatasheetLine[];
   tables?(givens: V): readonly GivenTable[];
   steps: readonly Step<V>[];
 }

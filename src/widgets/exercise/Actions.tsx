@@ -1,4 +1,4 @@
-import type { VNode } from 'preact';
+import type { ComponentChildren, VNode } from 'preact';
 import type { Outcome } from '../../course/grading/grade-answers.ts';
 import type { LoadState } from './use-exercise.ts';
 import { fill, words } from './words.ts';
@@ -12,6 +12,7 @@ export interface ActionsProps {
   hintFor: { isNext: boolean } | null;
   hasSolution: boolean;
   harderUrl: string | null;
+  printing: ComponentChildren;
   onHint(): void;
   onSolution(): void;
   onAgain(): void;
@@ -46,10 +47,8 @@ export function Actions(props: ActionsProps): VNode {
             {words.actions.harder}
           </a>
         )}
-        <button type="button" class="btn btn-quiet" onClick={() => print()}>
-          {words.actions.print}
-        </button>
       </div>
+      <div class="ws-actions">{props.printing}</div>
       <p class="ws-seed">{fill(words.seed.label, { seed })}</p>
     </div>
   );

@@ -2,8 +2,8 @@ import type { VNode } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import type { Session } from '../../course/exercises/open-session.ts';
 import type { AskedStep } from '../../course/exercises/public-view.ts';
-import { symbolTree } from '../../course/explanation/math-tree.ts';
 import type { ExplainedStep } from '../../course/explanation/explain.ts';
+import { symbolTree } from '../../course/explanation/math-tree.ts';
 import type { StepResult } from '../../course/grading/grade-answers.ts';
 import { MathView } from '../shared/MathView.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
@@ -68,11 +68,17 @@ export function AskedStepRow(props: AskedStepRowProps): VNode {
           <Notes id={`${id}-notes`} step={step} echo={read?.kind === 'ready' ? read.echo : null} />
         </div>
       )}
-      {step.kind === 'choice' && <ChoiceField {...field} options={step.options} labelledBy={`${id}-prompt`} />}
-      {step.kind === 'ordering' && <OrderField {...field} options={step.options} labelledBy={`${id}-prompt`} />}
+      {step.kind === 'choice' && (
+        <ChoiceField {...field} options={step.options} labelledBy={`${id}-prompt`} />
+      )}
+      {step.kind === 'ordering' && (
+        <OrderField {...field} options={step.options} labelledBy={`${id}-prompt`} />
+      )}
       <div id={`${id}-feedback`}>
         {reason !== null && <p class="ws-feedback">{reason}</p>}
-        {hint !== null && !revealed && <p class="ws-feedback ws-hint">{fill(words.feedback.hint, { hint })}</p>}
+        {hint !== null && !revealed && (
+          <p class="ws-feedback ws-hint">{fill(words.feedback.hint, { hint })}</p>
+        )}
         {revealed && (
           <div class="ws-feedback">
             <WorkedStep step={revealed} sources={sources} />

@@ -12,7 +12,12 @@ export function ChoiceField({
   onEnter,
 }: FieldProps & { options: readonly { id: string; text: string }[] }): VNode {
   return (
-    <fieldset class="ws-choice" aria-labelledby={labelledBy} aria-describedby={describedBy} disabled={isLocked}>
+    <fieldset
+      class="ws-choice"
+      aria-labelledby={labelledBy}
+      aria-describedby={describedBy}
+      disabled={isLocked}
+    >
       {options.map((option) => (
         <label key={option.id}>
           <input

@@ -4,6 +4,7 @@ import type { StepResult } from '../../course/grading/grade-answers.ts';
 import { Actions } from './Actions.tsx';
 import { AskedStepRow } from './AskedStepRow.tsx';
 import { Givens } from './Givens.tsx';
+import { PrintButtons } from './PrintButtons.tsx';
 import { ShownStepRow } from './ShownStepRow.tsx';
 import { useExercise } from './use-exercise.ts';
 import { WorkedSolution } from './WorkedSolution.tsx';
@@ -29,7 +30,8 @@ export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: 
   );
   const askedRows = view.steps.filter((step): step is AskedStep => step.mode === 'asked');
   const open = askedRows.find(
-    ({ stepId }) => !(stepId in revealed) && ((answers[stepId] ?? '') === '' || results.get(stepId)?.mark === 'wrong'),
+    ({ stepId }) =>
+      !(stepId in revealed) && ((answers[stepId] ?? '') === '' || results.get(stepId)?.mark === 'wrong'),
   );
 
   return (
@@ -77,11 +79,20 @@ export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: 
         hintFor={open ? { isNext: open.stepId in hints } : null}
         hasSolution={solution !== null}
         harderUrl={harderUrl}
+        printing={<PrintButtons session={session} sources={sources} />}
         onHint={() => open && actions.hint(open.stepId)}
         onSolution={actions.toggleSolution}
         onAgain={actions.again}
       />
-      {solution && <WorkedSolution steps={solution} results={results} session={session} sources={sources} seed={view.seed} />}
+      {solution && (
+        <WorkedSolution
+          steps={solution}
+          results={results}
+          session={session}
+          sources={sources}
+          id="worked-solution"
+        />
+      )}
     </form>
   );
 }

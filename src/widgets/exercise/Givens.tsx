@@ -24,11 +24,8 @@ export function Givens({ givens }: { givens: GivenRows }): VNode {
       {givens.tables.map((table) => (
         <DataTable key={table.caption} {...table} never={words.labels.never} />
       ))}
-      {givens.datasheets.map((datasheet, place) => (
-        <details key={datasheet.id} class="datasheet-fold" open={place === 0 && givens.datasheets.length === 1}>
-          <summary>{words.labels.datasheet.replace('{name}', datasheet.name)}</summary>
-          <DatasheetCard datasheet={datasheet} />
-        </details>
+      {givens.datasheets.map((datasheet) => (
+        <DatasheetCard key={datasheet.id} datasheet={datasheet} first={givens.datasheetLines} />
       ))}
     </div>
   );

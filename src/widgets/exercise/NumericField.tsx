@@ -11,7 +11,15 @@ export interface FieldProps {
 }
 
 /** A figure with its unit, as a learner types it. */
-export function NumericField({ id, text, isLocked, isInvalid, labelledBy, describedBy, onEnter }: FieldProps): VNode {
+export function NumericField({
+  id,
+  text,
+  isLocked,
+  isInvalid,
+  labelledBy,
+  describedBy,
+  onEnter,
+}: FieldProps): VNode {
   return (
     <input
       id={id}

@@ -10,16 +10,17 @@ export interface WorkedSolutionProps {
   results: ReadonlyMap<string, StepResult>;
   session: Session | null;
   sources: Readonly<Record<string, string>>;
-  seed: number;
+  /** Id of the heading: the same solution can be on screen and on paper. */
+  id: string;
 }
 
 /** Every step written out with this exercise's numbers, and the line where the learner's figures left it. */
-export function WorkedSolution({ steps, results, session, sources, seed }: WorkedSolutionProps): VNode {
+export function WorkedSolution({ steps, results, session, sources, id }: WorkedSolutionProps): VNode {
   const departure = steps.find(({ stepId }) => results.get(stepId)?.mark === 'wrong')?.stepId;
   return (
-    <section class="ws-solution" aria-labelledby="worked-solution">
-      <h2 id="worked-solution">{words.solution.title}</h2>
-      <p class="ws-seed">{fill(words.solution.note, { seed })}</p>
+    <section class="ws-solution" aria-labelledby={id}>
+      <h2 id={id}>{words.solution.title}</h2>
+      {session && <p class="ws-seed">{fill(words.solution.note, { seed: session.seed })}</p>}
       <ol class="ws-working">
         {steps.map((step) => {
           const given = results.get(step.stepId)?.given;

@@ -1,5 +1,5 @@
-import type { Attempt } from '../../course/progress/progress-types.ts';
 import type { Outcome } from '../../course/grading/grade-answers.ts';
+import type { Attempt } from '../../course/progress/progress-types.ts';
 import { slipKey } from '../../course/worksheets/step-graph.ts';
 
 /** A graded outcome as the learner's record keeps it. Slips are named only where one explanation stands alone. */

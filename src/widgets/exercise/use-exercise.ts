@@ -61,7 +61,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
     const asked = new URL(location.href).searchParams.get('seed');
     const seed = readSeed(asked);
     setBadSeed(asked !== null && seed === null ? asked.slice(0, 40) : null);
-    void open(seed ?? FIRST_SEED, (seed ?? FIRST_SEED) === firstView.seed);
+    return whenIdle(() => void open(seed ?? FIRST_SEED, (seed ?? FIRST_SEED) === firstView.seed));
   }, [open, firstView.seed]);
 
   const view = session?.view ?? firstView;
@@ -122,6 +122,16 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
   }, [open]);
 
   return { loadState, session, view, badSeed, answers, sheet, actions };
+}
+
+/** The page is drawn and can be typed into; marking may come a moment later. Safari has no idle callback. */
+function whenIdle(call: () => void): () => void {
+  if ('requestIdleCallback' in window) {
+    const handle = requestIdleCallback(call, { timeout: 1500 });
+    return () => cancelIdleCallback(handle);
+  }
+  const timer = setTimeout(call, 200);
+  return () => clearTimeout(timer);
 }
 
 async function fetchData(url: string): Promise<ExerciseData> {

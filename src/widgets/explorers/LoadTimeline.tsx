@@ -2,7 +2,6 @@ import type { VNode } from 'preact';
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { StackedCanvas } from '../shared/chart/StackedCanvas.tsx';
 import { StackedPicture } from '../shared/chart/StackedPicture.tsx';
-import { useSettled } from '../shared/chart/use-settled.ts';
 import { Choice } from '../shared/controls/Choice.tsx';
 import { Slider } from '../shared/controls/Slider.tsx';
 import { ExplorerFrame } from '../shared/explorer/ExplorerFrame.tsx';
@@ -49,7 +48,6 @@ export function LoadTimeline(): VNode {
   const model = inverterModel(inverterId);
   const run = useMemo(() => runPattern(model, setting), [model, setting]);
   const spec = useMemo(() => timelineSpec(run), [run]);
-  const settledSpec = useSettled(spec, 250);
   const table = useCallback(() => timelineTable(model, run), [model, run]);
   useWarmUp(() => timelineSpec(runPattern(model, setting)));
 
@@ -57,15 +55,14 @@ export function LoadTimeline(): VNode {
     setSetting((before) => ({ ...before, preset: 'own', parts: change(before.parts) }));
   const summary = timelineSummary(model, setting, run);
   const label = fill(text.plot, { summary });
-  const picture = useMemo(() => <StackedPicture spec={settledSpec} label={label} />, [settledSpec, label]);
-  const range = loadRange(model);
+  const range = useMemo(() => loadRange(model), [model]);
   return (
     <ExplorerFrame
       title={text.title}
       plot={
         <div class="timeline-plot">
           <StackedCanvas spec={spec} label={label} />
-          {picture}
+          <StackedPicture spec={spec} label={label} />
         </div>
       }
       lines={timelineLines}

@@ -15,6 +15,11 @@ import { WavePlot } from './meter-and-waveform/WavePlot.tsx';
 import { amperes, fill, percent, words } from './words.ts';
 
 const text = words.meter;
+const lines = [
+  { line: 'plot-line', label: text.wave },
+  { line: 'plot-line plot-line-3', label: text.true },
+  { line: 'plot-line plot-line-2', label: text.average },
+];
 const shapeOptions = shapeKinds.map((value) => ({ value, label: text.shapes[value] }));
 const couplingOptions = (['all', 'ac'] as const).map((value) => ({ value, label: text.couplings[value] }));
 
@@ -31,11 +36,7 @@ export function MeterAndWaveform(): VNode {
     <ExplorerFrame
       title={text.title}
       plot={<WavePlot setting={setting} answer={answer} label={fill(text.plot, { summary })} />}
-      lines={[
-        { line: 'plot-line', label: text.wave },
-        { line: 'plot-line plot-line-3', label: text.true },
-        { line: 'plot-line plot-line-2', label: text.average },
-      ]}
+      lines={lines}
       readouts={meterReadouts(setting, answer)}
       summary={summary}
       table={table}

@@ -26,6 +26,16 @@ export function TimeToStop(): VNode {
   const change = (part: Partial<StopSetting>) => setSetting((before) => ({ ...before, ...part }));
   useWarmUp(() => stopAnswer(model, setting));
 
+  const lines = useMemo(
+    () => [
+      { line: 'plot-line', label: text.curve },
+      {
+        line: 'plot-line plot-thin plot-line-2',
+        label: fill(text.reference, { ambient: celsius(datasheet.referenceAmbientC) }),
+      },
+    ],
+    [datasheet],
+  );
   const load = { min: 0, max: greatestLoadA(model), step: 0.1 };
   const summary = stopSummary(model, setting, answer);
   return (
@@ -40,13 +50,7 @@ export function TimeToStop(): VNode {
           onLoad={(value) => change({ loadA: stepped({ value, ...load }) })}
         />
       }
-      lines={[
-        { line: 'plot-line', label: text.curve },
-        {
-          line: 'plot-line plot-thin plot-line-2',
-          label: fill(text.reference, { ambient: celsius(datasheet.referenceAmbientC) }),
-        },
-      ]}
+      lines={lines}
       readouts={stopReadouts(model, setting, answer)}
       summary={summary}
       table={table}

@@ -18,6 +18,10 @@ import { voltsReadouts, voltsSummary, voltsTable } from './volts-under-overload/
 import { amperes, fill, percent, voltAmperes, words } from './words.ts';
 
 const text = words.volts;
+const lines = [
+  { line: 'plot-line', label: text.draw },
+  { line: 'plot-limit', label: text.limit },
+];
 const shareNames: readonly ShareName[] = ['impedance', 'current', 'power'];
 
 /** Where the voltage settles when the loads ask for more than the inverter can give, and how long it stays on. */
@@ -40,10 +44,7 @@ export function VoltsUnderOverload(): VNode {
       plot={
         <VoltsPlot model={model} setting={setting} answer={answer} label={fill(text.plot, { summary })} />
       }
-      lines={[
-        { line: 'plot-line', label: text.draw },
-        { line: 'plot-limit', label: text.limit },
-      ]}
+      lines={lines}
       readouts={voltsReadouts(model, answer)}
       summary={summary}
       table={table}

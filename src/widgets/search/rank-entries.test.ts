@@ -2,7 +2,13 @@ import { expect, test } from 'vitest';
 import { rankEntries } from './rank-entries.ts';
 import type { SearchEntry } from './search-entry.ts';
 
-const entry = (title: string, text = '', words = ''): SearchEntry => ({ k: 'g', title, url: title, text, words });
+const entry = (title: string, text = '', words = ''): SearchEntry => ({
+  k: 'g',
+  title,
+  url: title,
+  text,
+  words,
+});
 const entries = [
   entry('Surge', 'The middle level of overload'),
   entry('Surge rating', 'What a unit carries for a short time'),
@@ -10,7 +16,8 @@ const entries = [
   entry('Ambient temperature', 'Air that cools the unit', 'θ °C'),
   entry('Three levels of overload', 'Heat, surge, voltage lost'),
 ];
-const titles = (query: string, limit = 8): string[] => rankEntries(entries, query, limit).map(({ title }) => title);
+const titles = (query: string, limit = 8): string[] =>
+  rankEntries(entries, query, limit).map(({ title }) => title);
 
 test('puts the entry whose title is the query first', () => {
   expect(titles('surge')[0]).toBe('Surge');

@@ -6,7 +6,7 @@ import type { SearchEntry } from './search-entry.ts';
 const shownAtMost = 8;
 
 /**
- * Makes the search field a combobox: the list loads on the first focus, arrow keys move through the results
+ * Makes the search field a combobox and fetches its list: arrow keys move through the results
  * while the focus stays in the field, Enter opens, Escape closes.
  */
 export function connectSearchBox(box: HTMLElement): void {
@@ -65,7 +65,7 @@ export function connectSearchBox(box: HTMLElement): void {
     if (url) location.assign(url);
   };
 
-  input.addEventListener('focus', () => void load().catch(() => undefined));
+  void load().catch(() => undefined);
   input.addEventListener('input', () => void show());
   input.addEventListener('keydown', (event) => {
     const count = list.hidden ? 0 : list.querySelectorAll('[role=option]').length;

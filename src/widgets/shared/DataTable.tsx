@@ -5,7 +5,7 @@ import type { PrintedTable } from '../../course/exercises/given-rows.ts';
 export function DataTable({ caption, columns, rows, never }: PrintedTable & { never: string }): VNode {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard (WCAG 2.1.1)
-    <div class="table-scroll" role="region" aria-label={caption} tabIndex={0}>
+    <section class="table-scroll" aria-label={caption} tabIndex={0}>
       <table class="data-table">
         <caption>{caption}</caption>
         <thead>
@@ -33,6 +33,6 @@ export function DataTable({ caption, columns, rows, never }: PrintedTable & { ne
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }

@@ -1,4 +1,5 @@
 import equipment from '../../../content/strings/equipment.en.json' with { type: 'json' };
+import type { DatasheetLine } from '../../course/worksheets/datasheet-line.ts';
 import { formatQuantity, type InverterDatasheet, type StatedPower } from '../../engine/index.ts';
 import { fill } from '../strings/fill.ts';
 
@@ -12,13 +13,20 @@ function powerText({ value, unit, powerFactor }: StatedPower): string {
   return unit === 'W' && powerFactor < 1 ? fill(words.atPowerFactor, { power, powerFactor }) : power;
 }
 
+export interface PrintedLine {
+  id: DatasheetLine;
+  label: string;
+  value: string;
+}
+
 /** What the datasheet states, line by line, in the order an installer needs it. */
-export function datasheetLines(sheet: InverterDatasheet): { label: string; value: string }[] {
+export function datasheetLines(sheet: InverterDatasheet): PrintedLine[] {
   const ambient = formatQuantity(sheet.referenceAmbientC, 'temperature', exactly);
   const seconds = (time: number): string => formatQuantity(time, 'time', exactly);
-  const line = (label: string, value: string): { label: string; value: string } => ({ label, value });
+  const line = (id: DatasheetLine, label: string, value: string): PrintedLine => ({ id, label, value });
   return [
     line(
+      'output',
       words.output,
       fill(words.outputValue, {
         voltage: formatQuantity(sheet.acNominalV, 'voltage', exactly),
@@ -26,25 +34,37 @@ export function datasheetLines(sheet: InverterDatasheet): { label: string; value
       }),
     ),
     line(
+      'input',
       words.input,
       fill(words.inputValue, { voltage: formatQuantity(sheet.dcNominalV, 'voltage', exactly) }),
     ),
-    line(fill(words.continuous, { ambient }), powerText(sheet.continuous.power)),
+    line('continuous', fill(words.continuous, { ambient }), powerText(sheet.continuous.power)),
     line(
+      'hot',
       fill(words.hot, { ambient: formatQuantity(sheet.hot.ambientC, 'temperature', exactly) }),
       powerText(sheet.hot.power),
     ),
     line(
+      'longDuration',
       fill(words.longDuration, { time: seconds(sheet.longDuration.durationS), ambient }),
       powerText(sheet.longDuration.power),
     ),
-    line(fill(words.surge, { time: seconds(sheet.surge.durationS), ambient }), powerText(sheet.surge.power)),
-    line(words.currentLimit, powerText(sheet.currentLimit.power)),
-    line(words.idle, formatQuantity(sheet.idleLossW, 'real-power', exactly)),
-    line(words.efficiency, `${percent(sheet.efficiencyHalfRatio)} / ${percent(sheet.efficiencyFullRatio)}`),
-    line(words.heatSink, seconds(sheet.heatSinkTimeConstantS)),
-    line(words.warning, fill(words.warningValue, { percent: percent(sheet.warnAtHeatRatio) })),
     line(
+      'surge',
+      fill(words.surge, { time: seconds(sheet.surge.durationS), ambient }),
+      powerText(sheet.surge.power),
+    ),
+    line('currentLimit', words.currentLimit, powerText(sheet.currentLimit.power)),
+    line('idle', words.idle, formatQuantity(sheet.idleLossW, 'real-power', exactly)),
+    line(
+      'efficiency',
+      words.efficiency,
+      `${percent(sheet.efficiencyHalfRatio)} / ${percent(sheet.efficiencyFullRatio)}`,
+    ),
+    line('heatSink', words.heatSink, seconds(sheet.heatSinkTimeConstantS)),
+    line('warning', words.warning, fill(words.warningValue, { percent: percent(sheet.warnAtHeatRatio) })),
+    line(
+      'voltageHeld',
       words.voltageHeld,
       fill(words.voltageHeldValue, {
         voltage: formatQuantity(sheet.voltageHeldRatio * sheet.acNominalV, 'voltage', {
@@ -53,11 +73,12 @@ export function datasheetLines(sheet: InverterDatasheet): { label: string; value
         percent: percent(sheet.voltageHeldRatio),
       }),
     ),
-    line(words.cycles, formatQuantity(sheet.voltageLostCycles, 'cycles', exactly)),
-    line(words.wait, seconds(sheet.waitS)),
-    line(words.reclaim, seconds(sheet.reclaimS)),
-    line(words.lockout, fill(words.lockoutValue, { count: sheet.stopsToLockout })),
+    line('cycles', words.cycles, formatQuantity(sheet.voltageLostCycles, 'cycles', exactly)),
+    line('wait', words.wait, seconds(sheet.waitS)),
+    line('reclaim', words.reclaim, seconds(sheet.reclaimS)),
+    line('lockout', words.lockout, fill(words.lockoutValue, { count: sheet.stopsToLockout })),
     line(
+      'altitude',
       fill(words.altitude, {
         height: formatQuantity(sheet.altitude.fromM, 'length', { ...exactly, unit: 'm' }),
       }),
@@ -66,7 +87,7 @@ export function datasheetLines(sheet: InverterDatasheet): { label: string; value
         max: formatQuantity(sheet.altitude.maxM, 'length', { ...exactly, unit: 'm' }),
       }),
     ),
-    line(words.mass, formatQuantity(sheet.massKg, 'mass', exactly)),
-    line(words.cost, String(sheet.costIndex)),
+    line('mass', words.mass, formatQuantity(sheet.massKg, 'mass', exactly)),
+    line('cost', words.cost, String(sheet.costIndex)),
   ];
 }

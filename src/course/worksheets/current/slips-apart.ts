@@ -9,11 +9,11 @@ import type { StepValue, Values, Worksheet } from '../worksheet.ts';
 export function slipsApart(worksheet: Worksheet, givens: Values, stepId: string): boolean {
   const solver = createSolver(worksheet, givens);
   const step = stepOf(worksheet, stepId);
-  const right = solver.valueOf(step, []);
+  const right = solver.solveStep(step, []);
   if (right === null) return false;
   const figures = stepsBehind(worksheet, stepId)
     .flatMap((behind) =>
-      behind.slips.map((slip) => solver.valueOf(step, [{ stepId: behind.id, slipId: slip.id }])),
+      behind.slips.map((slip) => solver.solveStep(step, [{ stepId: behind.id, slipId: slip.id }])),
     )
     .filter((figure): figure is StepValue => figure !== null && !agrees(step, figure, right));
   return figures.every((one, place) =>

@@ -60,6 +60,7 @@ export const minutesLeft: Worksheet = defineWorksheet<Values>({
       powerFactor <= 0.95 &&
       ratio >= 1.06 &&
       currentA < inverter.limitA * 0.98 &&
+      areApart([1, powerFactor, powerFactor ** 2, Math.sqrt(1 / 3)], 0.015) &&
       areApart([ratio, 1 / ratio, currentA / inverter.surgeA, currentA / inverter.longDurationA], 0.012) &&
       areApart(
         [

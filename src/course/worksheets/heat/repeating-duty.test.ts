@@ -16,11 +16,12 @@ const solve = (busyA: number, busyS: number, restA: number, restS: number) => ({
 
 describe('repeating-duty', () => {
   it('finds the same settled peak and mean as the engine', () => {
-    for (const cycle of [
+    const cycles: [number, number, number, number][] = [
       [18, 120, 3, 180],
       [14, 600, 0, 900],
       [22, 20, 6, 60],
-    ] as const) {
+    ];
+    for (const cycle of cycles) {
       const { key, duty } = solve(...cycle);
       const { peakHeatRatio, meanHeatRatio } = key;
       expect(peakHeatRatio).toBeCloseTo(duty.peakHeatRatio, 12);

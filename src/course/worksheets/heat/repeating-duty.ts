@@ -1,17 +1,15 @@
-import {
-  type DutySegment,
-  dutyHeat,
-  heatAfter,
-  heatTarget,
-  type InverterModel,
-  rmsOfSegments,
-  settledHeat,
-} from '../../../engine/index.ts';
-import type { Formula } from '../formula.ts';
-import { difference, exp, fraction, power, product, root, sum } from '../formula.ts';
+import { heatTarget, type InverterModel } from '../../../engine/index.ts';
+import { fraction, power, product, root, sum } from '../formula.ts';
 import { defineWorksheet } from '../worksheet.ts';
-import { areApart } from './are-apart.ts';
-import { demandFormula, fastShare, fastTime, heatQuantities, slowShare, slowTime } from './heat-formula.ts';
+import { demandFormula, heatQuantities } from './heat-formula.ts';
+import {
+  cycleTime,
+  firstPeak,
+  isTellingCycle,
+  rmsOfCycle,
+  settledPeak,
+  settledPeakFormula,
+} from './repeating-cycle.ts';
 
 interface Values {
   inverter: InverterModel;
@@ -27,49 +25,6 @@ interface Values {
   rmsA: number;
   rmsVerdict: string;
 }
-
-type Cycle = Pick<Values, 'inverter' | 'busyA' | 'busyS' | 'restA' | 'restS'>;
-
-const segmentsOf = ({ busyA, busyS, restA, restS }: Cycle): DutySegment[] => [
-  { currentA: busyA, durationS: busyS },
-  { currentA: restA, durationS: restS },
-];
-
-const rmsOf = ({ busyA, busyS, restA, restS }: Cycle): number =>
-  rmsOfSegments([
-    { from: busyA, durationS: busyS },
-    { from: restA, durationS: restS },
-  ]);
-
-/** Heat at the end of the first busy part, started warm from no load. */
-const firstPeak = ({ inverter, busyA, busyS }: Cycle): number => {
-  const heat = heatAfter({
-    model: inverter,
-    heat: settledHeat(inverter, 0),
-    currentA: busyA,
-    durationS: busyS,
-  });
-  return heat.fast + heat.slow;
-};
-
-/** Settled peak of one node, as a share of its swing between rest and busy demand. */
-const peakShare = (timeConstantS: number, { busyS, restS }: Cycle): number =>
-  Math.expm1(-busyS / timeConstantS) / Math.expm1(-(busyS + restS) / timeConstantS);
-
-/** The settled peak for demands that may be the learner's own. Equal to `dutyHeat` for the right ones: a test holds it. */
-function peakFor(values: Cycle & Pick<Values, 'busyDemandRatio' | 'restDemandRatio'>): number {
-  const { fastShareRatio, fastTimeConstantS, slowTimeConstantS } = values.inverter.network;
-  const share =
-    fastShareRatio * peakShare(fastTimeConstantS, values) +
-    (1 - fastShareRatio) * peakShare(slowTimeConstantS, values);
-  return values.restDemandRatio + (values.busyDemandRatio - values.restDemandRatio) * share;
-}
-
-const risen = (time: Formula, timeConstant: string): Formula =>
-  difference(1, fraction(1, exp(fraction(time, timeConstant))));
-const cycleTime = sum('busyS', 'restS');
-const nodeShare = (timeConstant: string): Formula =>
-  fraction(risen(sum('busyS'), timeConstant), risen(cycleTime, timeConstant));
 
 const lossColumns = ['busyW', 'restW', 'continuousW'] as const;
 const nodeColumns = ['fastShareRatio', 'fastTimeConstantS', 'slowShareRatio', 'slowTimeConstantS'] as const;
@@ -96,37 +51,7 @@ export const repeatingDuty = defineWorksheet<Values>({
     peakHeatRatio: { symbol: 'h_peak', dimension: 'ratio' },
     rmsA: { symbol: 'I_rms', dimension: 'current', unit: 'A' },
   },
-  accepts: (cycle) => {
-    const { inverter, busyA, busyS, restA, restS } = cycle;
-    const { peakHeatRatio, meanHeatRatio } = dutyHeat({ model: inverter, segments: segmentsOf(cycle) });
-    const apart = (left: number, right: number): boolean => areApart([left, right], 0.04);
-    const byTime = (busy: number, rest: number): number => (busy * busyS + rest * restS) / (busyS + restS);
-    const busyDemand = heatTarget(inverter, busyA);
-    const restDemand = heatTarget(inverter, restA);
-    return (
-      busyA > inverter.continuousA * 1.05 &&
-      busyA < inverter.limitA * 0.98 &&
-      restA < inverter.continuousA * 0.8 &&
-      apart(peakHeatRatio, 1) &&
-      apart(peakHeatRatio, inverter.datasheet.warnAtHeatRatio) &&
-      apart(firstPeak(cycle), 1) &&
-      apart(rmsOf(cycle), inverter.continuousA) &&
-      apart(busyS, restS) &&
-      areApart([restDemand, restA / inverter.continuousA], 0.025) &&
-      areApart(
-        [
-          meanHeatRatio,
-          (busyDemand + restDemand) / 2,
-          byTime(busyDemand, 0),
-          busyDemand + restDemand - meanHeatRatio,
-          busyDemand,
-        ],
-        0.025,
-      ) &&
-      areApart([peakHeatRatio, meanHeatRatio, firstPeak(cycle), busyDemand], 0.03) &&
-      areApart([rmsOf(cycle), byTime(busyA, restA), Math.sqrt((busyA ** 2 + restA ** 2) / 2), busyA], 0.02)
-    );
-  },
+  accepts: isTellingCycle,
   tables: (cycle) => {
     const { inverter, busyA, restA } = cycle;
     const { network, continuousLossW } = inverter;
@@ -226,14 +151,8 @@ export const repeatingDuty = defineWorksheet<Values>({
         'restDemandRatio',
         'meanHeatRatio',
       ],
-      solve: peakFor,
-      formula: sum(
-        'restDemandRatio',
-        product(
-          difference('busyDemandRatio', 'restDemandRatio'),
-          sum(product(fastShare, nodeShare(fastTime)), product(slowShare, nodeShare(slowTime))),
-        ),
-      ),
+      solve: settledPeak,
+      formula: settledPeakFormula,
       tolerance: { relative: 0.02 },
       source: 'gupta-singhal',
       slips: [
@@ -264,7 +183,7 @@ export const repeatingDuty = defineWorksheet<Values>({
       kind: 'numeric',
       id: 'rmsA',
       needs: ['inverter', 'busyA', 'busyS', 'restA', 'restS'],
-      solve: rmsOf,
+      solve: rmsOfCycle,
       formula: root(
         fraction(sum(product(power('busyA', 2), 'busyS'), product(power('restA', 2), 'restS')), cycleTime),
       ),
@@ -279,7 +198,7 @@ export const repeatingDuty = defineWorksheet<Values>({
         { id: 'rest-not-counted', solve: ({ busyA }) => busyA },
         {
           id: 'no-root',
-          solve: (values) => rmsOf(values) ** 2,
+          solve: (values) => rmsOfCycle(values) ** 2,
         },
       ],
     },

@@ -1,21 +1,13 @@
 import { type InverterModel, settledHeat, timeToHeat } from '../../../engine/index.ts';
-import type { Equation, Formula } from '../formula.ts';
-import { difference, equation, exp, fraction, product, sum } from '../formula.ts';
+import { sum } from '../formula.ts';
 import { areApart } from '../heat/are-apart.ts';
-import {
-  fastShare,
-  fastTime,
-  heatQuantities,
-  lossFormula,
-  slowShare,
-  slowTime,
-  stopTimeEquation,
-} from '../heat/heat-formula.ts';
+import { heatQuantities, stopTimeEquation } from '../heat/heat-formula.ts';
 import { perModel } from '../heat/per-model.ts';
 import { readsWell, tableLoads } from '../heat/printed-curve.ts';
 import { stopTimeS } from '../heat/stop-time.ts';
 import { defineWorksheet } from '../worksheet.ts';
 import { runCurve, runsBetweenStops } from './runs-between-stops.ts';
+import { stopEquation } from './stop-equation.ts';
 
 interface Values {
   inverter: InverterModel;
@@ -55,30 +47,6 @@ const warningS = ({ inverter, loadA }: Pick<Values, 'inverter' | 'loadA'>): numb
     currentA: loadA,
     levelRatio: inverter.datasheet.warnAtHeatRatio,
   });
-
-/**
- * The heat at a stop, told by superposition: every switch-on adds a rise, every stop takes it away again from then on.
- * Both nodes together make up the loss allowed.
- */
-function stopEquation(time: string, restarts: readonly Formula[], stops: readonly Formula[]): Equation {
-  const since = (start: Formula, timeConstant: string): Formula =>
-    exp(fraction(difference(start, time), timeConstant));
-  const fromStart = (timeConstant: string): Formula => fraction(1, exp(fraction(time, timeConstant)));
-  const node = (timeConstant: string): Formula =>
-    difference(
-      sum(1, ...stops.map((stop) => since(stop, timeConstant))),
-      sum(fromStart(timeConstant), ...restarts.map((restart) => since(restart, timeConstant))),
-    );
-  const bothNodes = (part: (timeConstant: string) => Formula): Formula =>
-    sum(product(fastShare, part(fastTime)), product(slowShare, part(slowTime)));
-  return equation(
-    sum(
-      product(lossFormula('loadA'), bothNodes(node)),
-      product('inverter.losses.constantW', bothNodes(fromStart)),
-    ),
-    'inverter.continuousLossW',
-  );
-}
 
 const wait = 'inverter.datasheet.waitS';
 const reclaim = 'inverter.datasheet.reclaimS';

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { NumberField } from '../../shared/controls/NumberField.tsx';
 import { Slider } from '../../shared/controls/Slider.tsx';
+import { stillWhileSame } from '../../shared/controls/still-while-same.ts';
 import { fill, voltAmperes, words } from '../words.ts';
 import { minuteRange, type PatternPart } from './pattern.ts';
 
@@ -16,8 +17,7 @@ interface PartRowProps {
   onRemove: () => void;
 }
 
-/** One part of a pattern: load, minutes, and buttons to move it and take it away. */
-export function PartRow({ part, number, count, range, onChange, onMove, onRemove }: PartRowProps): VNode {
+function DrawnPartRow({ part, number, count, range, onChange, onMove, onRemove }: PartRowProps): VNode {
   const named = (sentence: string) => fill(sentence, { number });
   return (
     <li class="part-row">
@@ -69,3 +69,6 @@ export function PartRow({ part, number, count, range, onChange, onMove, onRemove
     </li>
   );
 }
+
+/** One part of a pattern: load, minutes, and buttons to move it and take it away. */
+export const PartRow = stillWhileSame(DrawnPartRow);

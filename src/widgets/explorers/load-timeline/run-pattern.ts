@@ -66,8 +66,9 @@ export interface PatternSeries {
   readonly mostA: number;
 }
 
-/** Steps into which the whole run is cut for its heat: finer than the pixels of most plots. */
-const heatSteps = 300;
+/** Steps for the heat of a segment: some for any, more for a long one. A smooth curve needs no more on a screen. */
+const leastSteps = 5;
+const heatSteps = 100;
 
 export function patternSeries({ timeline, lengthS, allowedHeat }: PatternRun): PatternSeries {
   const whole: PlotPoint[] = [];
@@ -89,9 +90,10 @@ export function patternSeries({ timeline, lengthS, allowedHeat }: PatternRun): P
       voltage.push({ x, y: 100 * part.voltageRatio });
     }
     mostA = Math.max(mostA, part.demandA);
-    const steps = Math.max(1, Math.ceil(((endS - startS) / lengthS) * heatSteps));
+    const steps = leastSteps + Math.ceil(((endS - startS) / lengthS) * heatSteps);
     for (let i = 0; i <= steps; i++) {
-      const durationS = ((endS - startS) * i) / steps;
+      // Closer together at the start, where an exponential bends most.
+      const durationS = (endS - startS) * (i / steps) ** 2;
       const heat = heatAfter({
         model: unit.model,
         heat: part.heatStart,

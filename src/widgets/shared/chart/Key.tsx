@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { stillWhileSame } from '../controls/still-while-same.ts';
 
 export interface KeyEntry {
   /** Classes of the line in the plot. */
@@ -6,8 +7,7 @@ export interface KeyEntry {
   readonly label: string;
 }
 
-/** What each line of a plot stands for, beside a piece of it. */
-export function Key({ entries }: { entries: readonly KeyEntry[] }): VNode {
+function DrawnKey({ entries }: { entries: readonly KeyEntry[] }): VNode {
   return (
     <ul class="plot-key">
       {entries.map(({ line, label }) => (
@@ -21,3 +21,6 @@ export function Key({ entries }: { entries: readonly KeyEntry[] }): VNode {
     </ul>
   );
 }
+
+/** What each line of a plot stands for, beside a piece of it. Give it the same array while nothing changes. */
+export const Key = stillWhileSame(DrawnKey);

@@ -1,15 +1,31 @@
 import type { VNode } from 'preact';
-import { linearScale } from './frame.ts';
+import { type MutableRef, useMemo } from 'preact/hooks';
+import { linearScale, type PlotSize } from './frame.ts';
 import { linePath, px } from './line-path.ts';
 import type { StackedSpec } from './stacked-spec.ts';
 import { usePlotSize } from './use-plot-size.ts';
+import { useSettled } from './use-settled.ts';
 
 const firstSize = { width: 640, height: 440 };
 const room = { left: 44, right: 14, top: 18, bottom: 26 };
 
-/** The panels as a drawing: what stands there before the chart is awake, without scripts, and on paper. */
+/**
+ * The panels as a drawing: what stands there before the chart is awake, without scripts, and on paper. Hidden under
+ * the chart otherwise, so it follows only when the controls have come to rest.
+ */
 export function StackedPicture({ spec, label }: { spec: StackedSpec; label: string }): VNode {
+  const settled = useSettled(spec, 250);
+  const settledLabel = useSettled(label, 250);
   const { ref, size } = usePlotSize(firstSize);
+  return useMemo(() => drawPicture(settled, settledLabel, size, ref), [settled, settledLabel, size, ref]);
+}
+
+function drawPicture(
+  spec: StackedSpec,
+  label: string,
+  size: PlotSize,
+  ref: MutableRef<SVGSVGElement | null>,
+): VNode {
   const left = room.left;
   const right = size.width - room.right;
   const bottom = size.height - room.bottom;

@@ -16,6 +16,7 @@ import type { StackedSpec } from './stacked-spec.ts';
 Chart.register(LineController, LineElement, PointElement, LinearScale);
 
 export interface StackedChart {
+  /** Draws other figures; panels and lines stay the same in number and kind. */
   draw(spec: StackedSpec): void;
   /** Takes the colours of the page anew: the reader has changed the theme. */
   recolour(): void;
@@ -98,10 +99,10 @@ export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec
     );
   }
 
-  function axis(ticks: readonly number[], label: (value: number) => string) {
+  function axis(ticks: (width: number) => readonly number[], label: (value: number) => string) {
     return {
-      afterBuildTicks: (scale: { ticks: { value: number }[] }) => {
-        scale.ticks = ticks.map((value) => ({ value }));
+      afterBuildTicks: (scale: { ticks: { value: number }[]; chart: { width: number } }) => {
+        scale.ticks = ticks(scale.chart.width).map((value) => ({ value }));
       },
       grid: { color: inks.grid, tickLength: 4 },
       border: { color: inks.axis },
@@ -116,9 +117,13 @@ export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec
   }
 
   function scales(): Record<string, Partial<ScaleOptionsByType<'linear'>>> {
-    const { width } = canvas.getBoundingClientRect();
     const result: Record<string, object> = {
-      x: { type: 'linear', min: 0, max: spec.untilS, ...axis(spec.timeTicks(width), spec.timeLabel) },
+      x: {
+        type: 'linear',
+        min: 0,
+        max: spec.untilS,
+        ...axis((width) => spec.timeTicks(width), spec.timeLabel),
+      },
     };
     spec.panels.forEach((panel, place) => {
       result[`y${place}`] = {
@@ -130,25 +135,37 @@ export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec
         weight: -place,
         min: 0,
         max: panel.max,
-        ...axis(panel.ticks, spec.numberLabel),
+        ...axis(() => spec.panels[place]?.ticks ?? [], spec.numberLabel),
       };
     });
     return result as Record<string, Partial<ScaleOptionsByType<'linear'>>>;
   }
 
-  const update = () => {
-    chart.data.datasets = datasets();
-    chart.options.scales = scales();
+  /** New figures in the old objects: given new ones, the chart would build every line and axis anew. */
+  const renew = () => {
+    const lines = spec.panels.flatMap((panel) => panel.lines);
+    chart.data.datasets.forEach((dataset, place) => {
+      dataset.data = (lines[place]?.points ?? []) as { x: number; y: number }[];
+    });
+    const axes = chart.options.scales as Record<string, { max?: number } | undefined>;
+    const ends = [['x', spec.untilS] as const, ...spec.panels.map(({ max }, i) => [`y${i}`, max] as const)];
+    for (const [name, max] of ends) {
+      const axisOptions = axes[name];
+      if (axisOptions) axisOptions.max = max;
+    }
     chart.update('none');
   };
   return {
     draw(next) {
+      if (next === spec) return;
       spec = next;
-      update();
+      renew();
     },
     recolour() {
       inks = readInks(canvas);
-      update();
+      chart.data.datasets = datasets();
+      chart.options.scales = scales();
+      chart.update('none');
     },
     destroy: () => chart.destroy(),
   };

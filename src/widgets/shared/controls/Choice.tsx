@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
 
 export interface ChoiceProps<T extends string> {
   label: string;
@@ -9,6 +10,15 @@ export interface ChoiceProps<T extends string> {
 
 /** One of several: a native select. */
 export function Choice<T extends string>({ label, value, options, onChange }: ChoiceProps<T>): VNode {
+  const items = useMemo(
+    () =>
+      options.map((option) => (
+        <option key={option.value} value={option.value} selected={option.value === value}>
+          {option.label}
+        </option>
+      )),
+    [options, value],
+  );
   return (
     <label class="choice">
       <span class="choice-name">{label}</span>
@@ -19,11 +29,7 @@ export function Choice<T extends string>({ label, value, options, onChange }: Ch
           if (chosen) onChange(chosen.value);
         }}
       >
-        {options.map((option) => (
-          <option key={option.value} value={option.value} selected={option.value === value}>
-            {option.label}
-          </option>
-        ))}
+        {items}
       </select>
     </label>
   );

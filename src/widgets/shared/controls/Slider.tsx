@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import words from '../../../../content/strings/explorers.en.json' with { type: 'json' };
 import { fill } from '../../strings/fill.ts';
 import { stepped } from './stepped.ts';
+import { stillWhileSame } from './still-while-same.ts';
 
 export interface SliderProps {
   label: string;
@@ -17,8 +18,7 @@ export interface SliderProps {
   onChange: (value: number) => void;
 }
 
-/** A quantity to be set: a native range with its value, and a button on either side for small steps. */
-export function Slider(props: SliderProps): VNode {
+function DrawnSlider(props: SliderProps): VNode {
   const { label, value, min, max, step, buttonStep = step, text, disabled = false, onChange } = props;
   const move = (by: number) => onChange(stepped({ value: value + by, min, max, step }));
   return (
@@ -62,3 +62,9 @@ export function Slider(props: SliderProps): VNode {
     </div>
   );
 }
+
+/**
+ * A quantity to be set: a native range with its value, and a button on either side for small steps.
+ * `onChange` must not lean on anything else that the learner has set: see `stillWhileSame`.
+ */
+export const Slider = stillWhileSame(DrawnSlider);

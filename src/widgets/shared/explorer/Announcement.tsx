@@ -12,17 +12,15 @@ export function Announcement({ text }: { text: string }): VNode {
   const told = useRef(text);
   useEffect(() => {
     if (text === told.current) return;
-    const speak = setTimeout(() => {
+    const say = (words: string) => {
+      if (place.current) place.current.textContent = words;
+    };
+    let timer = setTimeout(() => {
       told.current = text;
-      if (place.current) place.current.textContent = text;
+      say(text);
+      timer = setTimeout(say, stayMs, '');
     }, quietMs);
-    return () => clearTimeout(speak);
-  }, [text]);
-  useEffect(() => {
-    const clear = setTimeout(() => {
-      if (place.current) place.current.textContent = '';
-    }, quietMs + stayMs);
-    return () => clearTimeout(clear);
+    return () => clearTimeout(timer);
   }, [text]);
   return <p class="visually-hidden" aria-live="polite" ref={place} />;
 }

@@ -1,0 +1,21 @@
+/** The lines of an inverter's datasheet, in the order they are printed. */
+export type DatasheetLine =
+  | 'output'
+  | 'input'
+  | 'continuous'
+  | 'hot'
+  | 'longDuration'
+  | 'surge'
+  | 'currentLimit'
+  | 'idle'
+  | 'efficiency'
+  | 'heatSink'
+  | 'warning'
+  | 'voltageHeld'
+  | 'cycles'
+  | 'wait'
+  | 'reclaim'
+  | 'lockout'
+  | 'altitude'
+  | 'mass'
+  | 'cost';
