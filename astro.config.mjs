@@ -11,13 +11,19 @@ const sha256 = (text) => `sha256-${createHash('sha256').update(text).digest('bas
 // Left alone, the bundler makes a file of every shared module: dozens of requests for a few hundred bytes each.
 // What always comes together is put together; what few readers need (importing a file) stays apart.
 const groups = [
-  { name: 'preact', test: /node_modules\/(preact|@preact)\// },
+  { name: 'preact', test: /node_modules\/preact\// },
   { name: 'frame', test: /wake-(progress|search)|theme-switch|strings\/fill|preload-helper/ },
   {
     name: 'progress',
-    test: /src\/course\/progress\/(?!parse-|progress-file|inspect)|src\/widgets\/(shared\/progress|course-map)\/(?!wake)|node_modules\/idb\//,
+    test: /src\/course\/progress\/(?!parse-|progress-file|inspect)|src\/widgets\/(shared\/progress|course-map)\/(?!wake)|node_modules\/(idb|@preact\/signals(-core)?)\//,
   },
-  { name: 'engine', test: /src\/engine\// },
+  // Solving a datasheet and playing the protection sequence is for explorers; exercises come with solved units.
+  {
+    name: 'engine',
+    test: /src\/engine\/(?!.*index\.ts|inverter\/(system|voltage|solve-|fit-|check-|datasheet-error|example))/,
+    priority: 2,
+  },
+  { name: 'engine-rest', test: /src\/engine\//, priority: 1 },
 ];
 
 export default defineConfig({
@@ -39,7 +45,13 @@ export default defineConfig({
   },
   integrations: [mdx(), preact()],
   vite: {
-    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: { output: { codeSplitting: { groups } } },
+        },
+      },
+    },
   },
   security: {
     csp: {

@@ -1,7 +1,7 @@
 import { type Exercise, exerciseSchema } from '../course/schema/exercise.ts';
 import { inverterSchema } from '../course/schema/inverter.ts';
 import { type WorksheetText, worksheetTextSchema } from '../course/schema/worksheet-text.ts';
-import type { InverterDatasheet } from '../engine/index.ts';
+import { type InverterDatasheet, type InverterModel, solveHeatNetwork } from '../engine/index.ts';
 import { type ContentFile, readYamlFolder } from './read-yaml-folder.ts';
 
 /** Everything an exercise needs besides its worksheet's code: what the page fetches as one JSON file. */
@@ -10,8 +10,8 @@ export interface ExerciseData {
   unitFolder: string;
   exercise: Exercise;
   text: WorksheetText;
-  /** The datasheets that the exercise names, by id. */
-  datasheets: Record<string, InverterDatasheet>;
+  /** The inverters that the exercise names, by id, solved: a browser need not fit a heat network again. */
+  inverters: Record<string, InverterModel>;
 }
 
 const once = <T>(read: () => T): (() => T) => {
@@ -30,7 +30,7 @@ export const readWorksheetTexts: () => ContentFile<WorksheetText>[] = once(() =>
   readYamlFolder('strings/worksheets', worksheetTextSchema),
 );
 
-/** All exercises, joined to their words and datasheets. @throws {Error} naming file and field when a reference leads nowhere */
+/** All exercises, joined to their words and inverters. @throws {Error} naming file and field when a reference leads nowhere */
 export const readExercises: () => ExerciseData[] = once(() =>
   readYamlFolder('exercises', exerciseSchema).map(({ slug, folder, file, data }) => {
     const text = readWorksheetTexts().find((candidate) => candidate.slug === data.worksheet);
@@ -39,7 +39,7 @@ export const readExercises: () => ExerciseData[] = once(() =>
         `${file}: worksheet: expected words in content/strings/worksheets/${data.worksheet}.en.yaml, found no such file`,
       );
     }
-    return { slug, unitFolder: folder, exercise: data, text: text.data, datasheets: namedDatasheets(data) };
+    return { slug, unitFolder: folder, exercise: data, text: text.data, inverters: namedInverters(data) };
   }),
 );
 
@@ -51,12 +51,12 @@ export function readExercise(slug: string): ExerciseData {
   throw new Error(`exercise: expected one of\n  ${known.join('\n  ')}\nfound "${slug}"`);
 }
 
-/** Only the datasheets an exercise can draw travel with it. */
-function namedDatasheets(exercise: Exercise): Record<string, InverterDatasheet> {
+/** Only the inverters an exercise can draw travel with it. */
+function namedInverters(exercise: Exercise): Record<string, InverterModel> {
   const words = new Set(JSON.stringify(exercise.given).match(/[a-z0-9-]+/g));
   return Object.fromEntries(
     readInverters()
       .filter(({ data }) => words.has(data.id))
-      .map(({ data }) => [data.id, data]),
+      .map(({ data }) => [data.id, solveHeatNetwork(data)]),
   );
 }

@@ -14,7 +14,7 @@ export async function course(): Promise<void> {
   let slowestSearch = { ns: 0, name: '' };
   for (const data of readExercises()) {
     const worksheet = await loadWorksheet(data.exercise.worksheet);
-    const givens = drawGivens(data.exercise, worksheet, 7, data.datasheets);
+    const givens = drawGivens(data.exercise, worksheet, 7, data.inverters);
     const solve = medianNs(() => solveWorksheet(worksheet, givens), 50, 7);
     if (solve > slowestSolve.ns) slowestSolve = { ns: solve, name: worksheet.id };
     const last = worksheet.steps.filter((step) => step.kind === 'numeric').at(-1) ?? worksheet.steps.at(-1);

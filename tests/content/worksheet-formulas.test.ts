@@ -11,7 +11,7 @@ describe.each(readExercises().map((data) => [data.slug, data] as const))('formul
   it('evaluate to the answers of the engine', async () => {
     const worksheet = await loadWorksheet(data.exercise.worksheet);
     for (const seed of seeds(60)) {
-      const values = solveWorksheet(worksheet, drawGivens(data.exercise, worksheet, seed, data.datasheets));
+      const values = solveWorksheet(worksheet, drawGivens(data.exercise, worksheet, seed, data.inverters));
       for (const step of worksheet.steps) {
         if (step.kind !== 'numeric') continue;
         const formula = typeof step.formula === 'function' ? step.formula(values) : step.formula;
@@ -29,7 +29,7 @@ describe.each(readExercises().map((data) => [data.slug, data] as const))('formul
 
   it('name only what the step says it needs', async () => {
     const worksheet = await loadWorksheet(data.exercise.worksheet);
-    const values = solveWorksheet(worksheet, drawGivens(data.exercise, worksheet, 1, data.datasheets));
+    const values = solveWorksheet(worksheet, drawGivens(data.exercise, worksheet, 1, data.inverters));
     for (const step of worksheet.steps) {
       if (step.kind !== 'numeric') continue;
       const known = Object.fromEntries(

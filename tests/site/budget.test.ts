@@ -9,6 +9,12 @@ import { sitePaths } from '../support/site-paths.ts';
 const KB = 1000;
 const lessons = sitePaths().filter((path) => path.startsWith('/lessons/'));
 
+/** What every page has, exercise or not: the header's scripts and the progress store. It has a budget of its own. */
+const isFrame = (file: string): boolean => /\/(frame|progress|SiteHeader)[.]/.test(file);
+
+const sizeOf = (files: readonly string[]): number =>
+  files.reduce((total, file) => total + brotliBytes(`dist${file}`), 0);
+
 describe('page budgets (brotli)', () => {
   it.each(lessons)('%s: HTML, CSS and eager scripts within 20 kB and 6 requests', (path) => {
     const { bytes, files } = eagerWeight(`${path}index.html`);
@@ -26,11 +32,20 @@ describe('page budgets (brotli)', () => {
         if (!chunk) throw new Error(`dist/assets: expected a chunk named ${name}.*.js, found none`);
         return `/assets/${chunk}`;
       });
-      const files = [...scriptClosure([...eager, ...later])];
-      const bytes = files.reduce((total, file) => total + brotliBytes(`dist${file}`), 0);
+      const files = [...scriptClosure([...eager, ...later])].filter((file) => !isFrame(file));
+      const bytes = sizeOf(files);
       expect(bytes, files.join('\n')).toBeLessThanOrEqual(35 * KB);
     },
   );
+
+  it('the header and the progress store, with its signals, within 13 kB', () => {
+    const scripts = [
+      ...scriptClosure(eagerWeight('/progress/index.html').files.filter((file) => file.endsWith('.js'))),
+    ];
+    const frame = scripts.filter(isFrame);
+    expect(frame.length).toBeGreaterThan(1);
+    expect(sizeOf(frame), frame.join('\n')).toBeLessThanOrEqual(13 * KB);
+  });
 
   it('the whole engine within 25 kB', async () => {
     const { outputFiles } = await build({

@@ -5,7 +5,13 @@ import { brotliCompressSync } from 'node:zlib';
 const ROOT = 'dist';
 
 /** Size as the site is served: brotli at its best level. */
-export const brotliBytes = (file: string): number => brotliCompressSync(readFileSync(file)).length;
+export function brotliBytes(file: string): number {
+  const known = sizes.get(file) ?? brotliCompressSync(readFileSync(file)).length;
+  sizes.set(file, known);
+  return known;
+}
+
+const sizes = new Map<string, number>();
 
 export interface PageWeight {
   bytes: number;

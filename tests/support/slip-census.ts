@@ -32,7 +32,7 @@ export async function slipCensus(data: ExerciseData, seeds: readonly number[]): 
   const census: SlipCensus = { tried: 0, sameAsKey: 0, named: 0, collisions: new Map(), missed: [] };
   const onSheet = worksheet.steps.map((step) => step.id).filter((id) => data.exercise.steps[id] !== 'hidden');
   for (const seed of seeds) {
-    const givens = drawGivens(data.exercise, worksheet, seed, data.datasheets);
+    const givens = drawGivens(data.exercise, worksheet, seed, data.inverters);
     const key = solveWorksheet(worksheet, givens) as Record<string, StepValue>;
     for (const stepId of stepsInMode(data.exercise, worksheet, 'asked')) {
       const earlier = onSheet.slice(0, onSheet.indexOf(stepId));

@@ -1,9 +1,4 @@
-import {
-  type Dimension,
-  type InverterDatasheet,
-  parseQuantity,
-  solveHeatNetwork,
-} from '../../engine/index.ts';
+import { type Dimension, type InverterModel, parseQuantity } from '../../engine/index.ts';
 import type { DrawnGiven, Exercise } from '../schema/exercise.ts';
 import type { GivenSpec, Values, Worksheet } from '../worksheets/worksheet.ts';
 import { seededDraw } from './seeded-draw.ts';
@@ -11,26 +6,26 @@ import { seededDraw } from './seeded-draw.ts';
 /** How often numbers are drawn anew when the worksheet does not accept them (a load that never stops the unit, say). */
 const MAX_ATTEMPTS = 60;
 
-type Datasheets = Readonly<Record<string, InverterDatasheet>>;
+type Inverters = Readonly<Record<string, InverterModel>>;
 
 interface DrawContext {
   seed: number;
   attempt: number;
-  datasheets: Datasheets;
+  inverters: Inverters;
 }
 
 /**
  * The numbers of an exercise for one seed, in SI units, as the worksheet's steps read them.
  *
  * @param seed        whole number; the same seed gives the same numbers on every device
- * @param datasheets  at least the inverters that the exercise names, by id
+ * @param inverters   at least the inverters that the exercise names, by id
  * @throws {RangeError} naming the given, what the worksheet expects, and what was found
  */
 export function drawGivens(
   exercise: Pick<Exercise, 'given'>,
   worksheet: Worksheet,
   seed: number,
-  datasheets: Datasheets,
+  inverters: Inverters,
 ): Values {
   for (const name of Object.keys(exercise.given)) {
     if (!(name in worksheet.givens)) {
@@ -43,7 +38,7 @@ export function drawGivens(
   for (let attempt = 0; attempt < MAX_ATTEMPTS; attempt += 1) {
     const givens: Record<string, unknown> = {};
     for (const [name, spec] of Object.entries(worksheet.givens)) {
-      givens[name] = drawOne(spec, exercise.given[name], name, { seed, attempt, datasheets });
+      givens[name] = drawOne(spec, exercise.given[name], name, { seed, attempt, inverters });
     }
     if (worksheet.accepts?.(givens) ?? true) return givens;
   }
@@ -92,16 +87,10 @@ function drawOne(spec: GivenSpec, raw: unknown, path: string, context: DrawConte
   }
 }
 
-/** One solved model for a datasheet, however often it is drawn. */
-const models = new WeakMap<InverterDatasheet, ReturnType<typeof solveHeatNetwork>>();
-
-function inverterOf(id: string, path: string, { datasheets }: DrawContext) {
-  const datasheet = datasheets[id];
-  if (!datasheet)
-    throw new RangeError(`given.${path}: expected the id of an inverter datasheet, found "${id}"`);
-  const known = models.get(datasheet) ?? solveHeatNetwork(datasheet);
-  models.set(datasheet, known);
-  return known;
+function inverterOf(id: string, path: string, { inverters }: DrawContext): InverterModel {
+  const model = inverters[id];
+  if (!model) throw new RangeError(`given.${path}: expected the id of an inverter datasheet, found "${id}"`);
+  return model;
 }
 
 function pickOne(raw: DrawnGiven, path: string, { seed, attempt }: DrawContext): string | number {

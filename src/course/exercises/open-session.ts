@@ -1,4 +1,4 @@
-import type { InverterDatasheet } from '../../engine/index.ts';
+import type { InverterModel } from '../../engine/index.ts';
 import { type NotReadyReason, parseAnswer } from '../answers/parse-answer.ts';
 import { type ExplainedStep, explainStep, explainWorksheet } from '../explanation/explain.ts';
 import { fillText } from '../explanation/fill-text.ts';
@@ -39,7 +39,7 @@ export interface Session {
 interface SessionSource {
   exercise: Exercise;
   text: WorksheetText;
-  datasheets: Readonly<Record<string, InverterDatasheet>>;
+  inverters: Readonly<Record<string, InverterModel>>;
 }
 
 /**
@@ -48,9 +48,9 @@ interface SessionSource {
  * @throws {RangeError} when exercise, worksheet and words do not fit together; the content tests keep that from a learner
  */
 export async function openSession(source: SessionSource, seed: number): Promise<Session> {
-  const { exercise, text, datasheets } = source;
+  const { exercise, text, inverters } = source;
   const worksheet = await loadWorksheet(exercise.worksheet);
-  const givens = drawGivens(exercise, worksheet, seed, datasheets);
+  const givens = drawGivens(exercise, worksheet, seed, inverters);
   const key = solveWorksheet(worksheet, givens);
   const asked = stepsInMode(exercise, worksheet, 'asked');
   const shown = stepsInMode(exercise, worksheet, 'shown');

@@ -12,7 +12,7 @@ import { fill, words } from './words.ts';
 
 export interface ExerciseProps {
   uid: string;
-  /** Where ranges, words and datasheets are fetched once the page is drawn. */
+  /** Where ranges, words and inverters are fetched once the page is drawn. */
   dataUrl: string;
   /** The sheet for the first seed, as the server drew it. */
   view: PublicView;
