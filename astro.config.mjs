@@ -9,7 +9,8 @@ import { themeScript } from './src/widgets/theme/theme-script.ts';
 const sha256 = (text) => `sha256-${createHash('sha256').update(text).digest('base64')}`;
 
 // Left alone, the bundler makes a file of every shared module: dozens of requests for a few hundred bytes each.
-// What always comes together is put together; what few readers need (importing a file) stays apart.
+// What always comes together is put together; what few readers need (importing a file) stays apart. The engine is left to the
+// bundler: each exercise then fetches the parts its worksheet uses and no more.
 const groups = [
   { name: 'preact', test: /node_modules\/preact\// },
   { name: 'frame', test: /wake-(progress|search)|theme-switch|strings\/fill|preload-helper/ },
@@ -17,13 +18,6 @@ const groups = [
     name: 'progress',
     test: /src\/course\/progress\/(?!parse-|progress-file|inspect)|src\/widgets\/(shared\/progress|course-map)\/(?!wake)|node_modules\/(idb|@preact\/signals(-core)?)\//,
   },
-  // Solving a datasheet and playing the protection sequence is for explorers; exercises come with solved units.
-  {
-    name: 'engine',
-    test: /src\/engine\/(?!.*index\.ts|inverter\/(system|voltage|solve-|fit-|check-|datasheet-error|example))/,
-    priority: 2,
-  },
-  { name: 'engine-rest', test: /src\/engine\//, priority: 1 },
 ];
 
 export default defineConfig({
