@@ -20,7 +20,11 @@ export function texToMathml(tex: string, display: boolean): HastNode {
   const tree = htmlToHast(html, { fragment: true });
   const math = 'children' in tree ? tree.children[0] : undefined;
   if (math === undefined) throw new Error(`formula: expected TeX that gives a formula, found «${tex}»`);
-  return withoutStyle(math as HastNode);
+  const plain = withoutStyle(math as HastNode);
+  // A displayed formula wider than a phone scrolls in its own box, which must be reachable by keyboard (WCAG 2.1.1).
+  if (display && plain.type === 'element')
+    return { ...plain, properties: { ...plain.properties, tabIndex: 0 } };
+  return plain;
 }
 
 function withoutStyle(node: HastNode): HastNode {

@@ -18,13 +18,18 @@ test('marks a right sheet fully and remembers it', async ({ page }) => {
 
 test('names the slip behind a wrong figure and lets the error carry forward', async ({ page }) => {
   await openExercise(page, SLUG, 7);
-  await fillSheet(page, { apparentPowerVa: '1800 VA', currentA: '7.83 A' });
+  // The watts of the nameplate, taken for volt-amperes, and the current that follows from them at 230 V.
+  const [watts = ''] = (await page.locator('.ws-given td').first().innerText()).split(/\s*kW/);
+  await fillSheet(page, {
+    apparentPowerVa: `${watts} kVA`,
+    currentA: `${((Number(watts) * 1000) / 230).toFixed(2)} A`,
+  });
   await page.getByRole('button', { name: 'Check my working' }).click();
   await expect(page.locator('.ws-score')).toContainText('1 of 2 steps');
   await expect(page.locator('[data-step="apparentPowerVa"]')).toContainText('These are the watts');
   await expect(page.locator('[data-step="currentA"]')).toHaveAttribute('data-state', 'carried');
   await page.getByRole('button', { name: 'Show the worked solution' }).click();
-  await expect(page.locator('.ws-departed')).toContainText('1.800');
+  await expect(page.locator('.ws-departed')).toContainText('Your figures leave the worked ones here');
   await expect(page.locator('.ws-solution math').first()).toBeVisible();
 });
 

@@ -1,11 +1,6 @@
 import { rowsOf } from './published-row.ts';
 
 /** Textbook figures were read in the open companion set of the FOSSEE project, which keeps each book's example and page. */
-const bird = 'J. Bird, Electrical Circuit Theory and Technology';
-const mehta = 'V.K. and R. Mehta, Principles of Power System';
-const kuphaldt = 'T. Kuphaldt, Lessons In Electric Circuits';
-const storey =
-  'N. Storey, E. Hughes, W. Tomasi, Basics of Electrical, Electronics and Communication Engineering';
 const published = 'published';
 
 /** In AC-24 the printed power factor of 0.866 stands for 30°, the angle the book works with. */
@@ -13,7 +8,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-01',
-      source: kuphaldt,
+      source: 'kuphaldt',
       place: 'AC ch. 11',
       basis: published,
       given: { voltageV: 120, frequencyHz: 60, resistanceOhm: 60, inductanceH: 0.16 },
@@ -32,7 +27,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-02',
-      source: kuphaldt,
+      source: 'kuphaldt',
       place: 'AC ch. 11',
       basis: published,
       given: { voltageV: 120, frequencyHz: 60, resistanceOhm: 60, inductanceH: 0.16, capacitanceF: 22e-6 },
@@ -49,7 +44,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-04',
-      source: bird,
+      source: 'bird',
       place: 'ex. 15.7, p. 216',
       basis: published,
       given: { voltageV: 240, frequencyHz: 50, resistanceOhm: 4, inductanceH: 9.55e-3 },
@@ -59,7 +54,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-05',
-      source: bird,
+      source: 'bird',
       place: 'ex. 15.8',
       basis: published,
       given: { directV: 12, directA: 2, voltageV: 240, currentA: 20, frequencyHz: 50 },
@@ -74,7 +69,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-07',
-      source: bird,
+      source: 'bird',
       place: 'ex. 16.6, p. 244',
       basis: published,
       given: {
@@ -100,7 +95,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-08',
-      source: bird,
+      source: 'bird',
       place: 'ex. 26.2',
       basis: published,
       given: { voltageRe: 120, voltageIm: 200, currentRe: 15, currentIm: 8 },
@@ -110,7 +105,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-10',
-      source: bird,
+      source: 'bird',
       place: 'ex. 26.7',
       basis: published,
       given: { voltageV: 50, frequencyHz: 1500, resistanceOhm: 3, reactanceOhm: 4, target: 0.966 },
@@ -126,7 +121,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-11',
-      source: bird,
+      source: 'bird',
       place: 'ex. 19.9',
       basis: published,
       given: { realPowerW: 5000, currentA: 8.6, lineVoltageV: 400 },
@@ -136,7 +131,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-12',
-      source: bird,
+      source: 'bird',
       place: 'ex. 16.11, p. 252',
       basis: published,
       given: { voltageV: 240, currentA: 50, powerFactor: 0.6, target: 1, frequencyHz: 50 },
@@ -146,7 +141,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-13',
-      source: bird,
+      source: 'bird',
       place: 'ex. 16.12, p. 253',
       basis: published,
       given: {
@@ -169,7 +164,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-15',
-      source: bird,
+      source: 'bird',
       place: 'ex. 26.6, p. 471',
       basis: published,
       given: { apparentPowerVa: 300_000, powerFactor: 0.7, target: 0.9 },
@@ -179,7 +174,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-18',
-      source: mehta,
+      source: 'mehta',
       place: 'ex. 6.4',
       basis: published,
       given: { realPowerW: 5000, powerFactor: 0.75, target: 0.9 },
@@ -189,7 +184,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-19',
-      source: mehta,
+      source: 'mehta',
       place: 'ex. 6.5',
       basis: published,
       given: {
@@ -213,7 +208,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-20',
-      source: 'G.M. Masters, Renewable and Efficient Electric Power Systems',
+      source: 'masters',
       place: 'ex. 2.7',
       basis: published,
       given: { correctionVar: 4400, voltageV: 230, frequencyHz: 60 },
@@ -223,7 +218,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-21',
-      source: bird,
+      source: 'bird',
       place: 'ex. 19.4, p. 301',
       basis: published,
       given: { phaseVoltageV: 240, firstW: 24_000, secondW: 18_000, thirdW: 12_000 },
@@ -233,7 +228,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-23',
-      source: mehta,
+      source: 'mehta',
       place: 'ex. 14.8',
       basis: published,
       given: {
@@ -259,7 +254,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-24',
-      source: mehta,
+      source: 'mehta',
       place: 'ex. 14.9, p. 370',
       basis: published,
       given: { phaseVoltageV: 230, firstW: 20_000, secondVa: 28_750, thirdVa: 28_750, lagDeg: 30 },
@@ -279,7 +274,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-26',
-      source: bird,
+      source: 'bird',
       place: 'ex. 19.7',
       basis: published,
       given: { resistanceOhm: 3, reactanceOhm: 4, lineVoltageV: 415 },
@@ -289,7 +284,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-27',
-      source: bird,
+      source: 'bird',
       place: 'ex. 19.10',
       basis: published,
       given: { resistanceOhm: 10, inductanceH: 0.042, frequencyHz: 50, lineVoltageV: 415 },
@@ -299,7 +294,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-29',
-      source: bird,
+      source: 'bird',
       place: 'ex. 19.13',
       basis: published,
       given: { resistanceOhm: 30, reactanceOhm: 40, lineVoltageV: 400 },
@@ -309,7 +304,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-31',
-      source: bird,
+      source: 'bird',
       place: 'ex. 19.15',
       basis: published,
       given: { firstW: 8000, secondW: 4000 },
@@ -319,7 +314,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-33',
-      source: kuphaldt,
+      source: 'kuphaldt',
       place: 'AC, polyphase chapter, harmonics',
       basis: published,
       given: { fundamentalA: 0.1198, harmonicA: 0.0499 },
@@ -345,7 +340,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-34',
-      source: 'Derived',
+      source: 'derived',
       place: 'third harmonic of 0.7 in each of three phases',
       basis: 'derived',
       given: { fundamentalA: 1, thirdA: 0.7 },
@@ -355,7 +350,7 @@ export const acPowerRows = [
   ...rowsOf(
     {
       id: 'AC-35',
-      source: storey,
+      source: 'storey',
       place: 'ex. 3.12',
       basis: published,
       given: { voltageV: 50, frequencyHz: 60, resistanceOhm: 6, inductanceH: 0.03 },

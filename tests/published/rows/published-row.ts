@@ -2,7 +2,7 @@
 export type PublishedRow = {
   /** Number of the calculation in our list; several figures of one calculation share it. */
   id: string;
-  /** Author and title. */
+  /** Id of an entry in content/sources.yaml. */
   source: string;
   /** Where in the source: chapter, example, page. */
   place: string;

@@ -1,6 +1,7 @@
 /** A published calculation: what was given, and every result as printed. */
 export interface ThermalRow {
   readonly id: string;
+  /** Id of an entry in content/sources.yaml. */
   readonly source: string;
   readonly place: string;
   /** published: printed in the source. derived: calculated by hand from what the source prints. */
@@ -12,19 +13,10 @@ export interface ThermalRow {
   readonly note?: string;
 }
 
-const gupta = 'B.R. Gupta, V. Singhal, Fundamentals of Electric Drives and Control';
-const dubey = 'G.K. Dubey, Fundamentals of Electrical Drives';
-const theraja = 'B.L. Theraja, A.K. Theraja, A Textbook of Electrical Technology, vol. III';
-const bird = 'J. Bird, Electrical Circuit Theory and Technology';
-const relay = 'IEC 60255-149 (formerly 60255-8), table in a numerical relay’s device manual';
-const relayFormula = 'IEC 60255-149 (formerly 60255-8), hot curve formula as quoted on a relay’s data sheet';
-const foster = 'Foster network of a power semiconductor, single-pulse thermal impedance';
-const drive = 'Hardware manual of a converter drive, derating rules';
-
 export const thermalRows = [
   {
     id: 'TH-01',
-    source: gupta,
+    source: 'gupta-singhal',
     place: 'ex. 4.1, p. 49',
     basis: 'published',
     given: { firstK: 30, secondK: 45, intervalMin: 40 },
@@ -32,7 +24,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-03',
-    source: gupta,
+    source: 'gupta-singhal',
     place: 'ex. 4.3, p. 51',
     basis: 'published',
     given: { ambientC: 30, firstC: 54, secondC: 67, intervalH: 1, cooledToC: 40, coolingH: 2.7 },
@@ -41,7 +33,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-04',
-    source: gupta,
+    source: 'gupta-singhal',
     place: 'ex. 4.4',
     basis: 'published',
     given: { heatingMin: 110, coolingMin: 150, onMin: 30, offMin: 45, finalK: 50 },
@@ -49,7 +41,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-05',
-    source: gupta,
+    source: 'gupta-singhal',
     place: 'ex. 4.5',
     basis: 'published',
     given: { finalK: 52, timeConstantMin: 400, firstK: 20, secondK: 28 },
@@ -58,7 +50,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-07',
-    source: gupta,
+    source: 'gupta-singhal',
     place: 'ex. 4.9, p. 62',
     basis: 'published',
     given: {
@@ -74,7 +66,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-09',
-    source: gupta,
+    source: 'gupta-singhal',
     place: 'ex. 4.8, p. 62',
     basis: 'derived',
     given: { ratedKw: 100, heatingMin: 100, shortMin: 20, constantLossRatio: 0.9 },
@@ -89,7 +81,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-11',
-    source: dubey,
+    source: 'dubey',
     place: 'ex. 4.4, p. 55',
     basis: 'published',
     given: {
@@ -105,7 +97,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-12',
-    source: dubey,
+    source: 'dubey',
     place: 'ex. 4.1, p. 47',
     basis: 'published',
     given: { timeConstantS: 60, loadedS: 10, unloadedS: 20, unloadedK: 15, lowestK: 40 },
@@ -113,7 +105,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-13',
-    source: theraja,
+    source: 'theraja',
     place: 'ex. 45.9, p. 1807',
     basis: 'published',
     given: { ratedKw: 40, heatingMin: 90, shortMin: 30, constantLossRatio: 0 },
@@ -121,7 +113,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-15',
-    source: theraja,
+    source: 'theraja',
     place: 'ex. 45.11',
     basis: 'published',
     given: { heatingMin: 60, coolingMin: 120, finalK: 100, onMin: 30, offMin: 12 },
@@ -129,7 +121,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-15 settled',
-    source: theraja,
+    source: 'theraja',
     place: 'ex. 45.11, cycle repeated for ever',
     basis: 'derived',
     given: { heatingMin: 60, coolingMin: 120, finalK: 100, onMin: 30, offMin: 12 },
@@ -137,7 +129,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-16',
-    source: theraja,
+    source: 'theraja',
     place: 'ex. 45.12',
     basis: 'published',
     given: { ratedKw: 20, firstK: 30, secondK: 40, intervalH: 1, limitK: 50, shortH: 1 },
@@ -145,7 +137,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-18',
-    source: theraja,
+    source: 'theraja',
     place: 'ex. 45.14',
     basis: 'published',
     given: { startK: 20, finalK: 85, timeConstantH: 2.4, timeH: 1.2, ambientC: 25 },
@@ -160,7 +152,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-20',
-    source: bird,
+    source: 'bird',
     place: 'ex. 17.1',
     basis: 'published',
     given: { resistanceOhm: 47e3, capacitanceF: 15e-6, supplyV: 120 },
@@ -168,15 +160,15 @@ export const thermalRows = [
   },
   {
     id: 'TH-21',
-    source: 'T. Kuphaldt, Lessons In Electric Circuits, vol. I',
-    place: 'ch. 16',
+    source: 'kuphaldt',
+    place: 'DC ch. 16',
     basis: 'published',
     given: { supplyV: 15, timeConstantS: 1 },
     printed: { after2sV: '12.970', after7250msV: '14.989' },
   },
   {
     id: 'TH-36',
-    source: foster,
+    source: 'foster-notebook',
     place: 'seven R and C pairs',
     basis: 'derived',
     given: {},
@@ -191,7 +183,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-37',
-    source: 'J.M. Jacob, Power Electronics: Principles and Applications',
+    source: 'jacob',
     place: 'ex. 4.6',
     basis: 'published',
     given: { junctionC: 125, ambientC: 40, lossW: 2.92, innerKPerW: 4.5 },
@@ -199,7 +191,7 @@ export const thermalRows = [
   },
   {
     id: 'TH-39',
-    source: drive,
+    source: 'drive-manual',
     place: '−1 % per 100 m above 1000 m; −1 % per K above 40 °C',
     basis: 'derived',
     given: { heightM: 2000, ambientRatio: 0.95, lowerHeightM: 1500 },
@@ -217,8 +209,8 @@ export const thermalRows = [
 /** TH-33 and TH-34: cold times [s] at multiples of the setting k·IB, and TH-35: hot times after 0.9 k·IB. */
 export const overloadRelayTable = {
   cold: {
-    source: relay,
-    place: 'p. 470, cold curve',
+    source: 'iec-60255-149',
+    place: 'cold curve, in a relay’s device manual, p. 470',
     basis: 'published',
     multiples: [1.2, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5],
     printedByTimeConstantS: {
@@ -227,8 +219,8 @@ export const overloadRelayTable = {
     },
   },
   hot: {
-    source: relayFormula,
-    place: 'hot curve, previous load 0.9 k·IB, time constant 10 min',
+    source: 'iec-60255-149',
+    place: 'hot curve, as a relay’s data sheet quotes it; previous load 0.9 k·IB, time constant 10 min',
     basis: 'derived',
     previousRatio: 0.9,
     timeConstantS: 600,

@@ -1,21 +1,18 @@
 import { rowsOf } from './published-row.ts';
 
-const kuphaldt = 'T. Kuphaldt, Lessons In Electric Circuits';
-const storey =
-  'N. Storey, E. Hughes, W. Tomasi, Basics of Electrical, Electronics and Communication Engineering';
-const bird = 'J. Bird, Electrical Circuit Theory and Technology';
-const robertson = 'C.R. Robertson, Fundamental Electrical and Electronic Principles';
-/** Handbooks on true-RMS meters, read in secondary copies and told apart by number only. */
-const firstHandbook = 'Instrument handbook on true-RMS measurement, first';
-const secondHandbook = 'Instrument handbook on true-RMS measurement, second';
-const thirdHandbook = 'Instrument handbook on true-RMS measurement, third';
 const derived = 'derived';
 const published = 'published';
 
 /** Where a handbook writes 1.414 V, it means the peak of a sine of 1 V r.m.s., √2 V. */
 export const waveformRows = [
   ...rowsOf(
-    { id: 'WF-sine', source: kuphaldt, place: 'AC ch. 1, fig. 02016', basis: published, given: { peak: 1 } },
+    {
+      id: 'WF-sine',
+      source: 'kuphaldt',
+      place: 'AC ch. 1, fig. 02016',
+      basis: published,
+      given: { peak: 1 },
+    },
     {
       rms: ['0.7071', ''],
       formFactor: ['1.1107', ''],
@@ -24,11 +21,11 @@ export const waveformRows = [
     },
   ),
   ...rowsOf(
-    { id: 'WF-square', source: kuphaldt, place: 'AC ch. 1', basis: published, given: { peak: 1 } },
+    { id: 'WF-square', source: 'kuphaldt', place: 'AC ch. 1', basis: published, given: { peak: 1 } },
     { rms: ['1', ''], formFactor: ['1', ''], crestFactor: ['1', ''], averagingMeterRatio: ['1.111', ''] },
   ),
   ...rowsOf(
-    { id: 'WF-triangle', source: kuphaldt, place: 'AC ch. 1', basis: published, given: { peak: 1 } },
+    { id: 'WF-triangle', source: 'kuphaldt', place: 'AC ch. 1', basis: published, given: { peak: 1 } },
     {
       rms: ['0.577', ''],
       formFactor: ['1.1547', ''],
@@ -38,7 +35,7 @@ export const waveformRows = [
     },
   ),
   ...rowsOf(
-    { id: 'WF-half-wave', source: storey, place: 'ex. 3.4', basis: published, given: { peak: 1 } },
+    { id: 'WF-half-wave', source: 'storey', place: 'ex. 3.4', basis: published, given: { peak: 1 } },
     {
       rms: ['0.5', ''],
       formFactor: ['1.571', ''],
@@ -49,8 +46,8 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'WF-pulse-25',
-      source: firstHandbook,
-      place: 'p. 47',
+      source: 'meter-handbooks',
+      place: 'first handbook, p. 47',
       basis: published,
       given: { peak: 1, dutyRatio: 0.25 },
     },
@@ -59,8 +56,8 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'WF-pulse-1',
-      source: firstHandbook,
-      place: 'p. 47',
+      source: 'meter-handbooks',
+      place: 'first handbook, p. 47',
       basis: published,
       given: { peak: 1, dutyRatio: 0.01 },
     },
@@ -69,8 +66,8 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'WF-full-wave-ac',
-      source: secondHandbook,
-      place: 'p. 21',
+      source: 'meter-handbooks',
+      place: 'second handbook, p. 21',
       basis: published,
       given: { peak: Math.SQRT2 },
     },
@@ -79,8 +76,8 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'WF-half-wave-ac',
-      source: thirdHandbook,
-      place: 'p. 3',
+      source: 'meter-handbooks',
+      place: 'third handbook, p. 3',
       basis: published,
       given: { peak: Math.SQRT2 },
     },
@@ -99,8 +96,8 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'WF-half-wave-ac-2',
-      source: secondHandbook,
-      place: 'p. 21',
+      source: 'meter-handbooks',
+      place: 'second handbook, p. 21',
       basis: published,
       given: { peak: 2 },
     },
@@ -125,7 +122,7 @@ export const waveformRows = [
     rowsOf(
       {
         id: `WF-truncated-${percent}`,
-        source: 'Derived',
+        source: 'derived',
         place: 'pulses of a half-sine, up and down',
         basis: derived,
         given: { peak: 1, widthRatio: Number(widthRatio) },
@@ -134,7 +131,7 @@ export const waveformRows = [
     ),
   ),
   ...rowsOf(
-    { id: 'NL-12', source: robertson, place: 'ex. 6.9, p. 213', basis: published, given: { shown: 5 } },
+    { id: 'NL-12', source: 'robertson', place: 'ex. 6.9, p. 213', basis: published, given: { shown: 5 } },
     {
       squareTrue: [
         '4.505',
@@ -154,7 +151,7 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'NL-14',
-      source: 'Application note on true-RMS meters',
+      source: 'meter-note',
       place: 'examples',
       basis: published,
       given: { squareVpp: 2, pulseV: 3, dutyRatio: 0.1 },
@@ -169,7 +166,7 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'NL-09',
-      source: 'P.S. Bimbhra, Power Electronics',
+      source: 'bimbhra',
       place: 'ex. 3.16',
       basis: published,
       given: {},
@@ -184,7 +181,7 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'NL-04',
-      source: bird,
+      source: 'bird',
       place: 'ex. 36.9',
       basis: published,
       given: { first: 240, third: 40, fifth: 30, resistanceOhm: 12, inductanceH: 9.55e-3, omega: 314 },
@@ -199,7 +196,7 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'NL-05',
-      source: bird,
+      source: 'bird',
       place: 'ex. 36.11',
       basis: published,
       given: {
@@ -217,7 +214,7 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'NL-06',
-      source: bird,
+      source: 'bird',
       place: 'ex. 36.3',
       basis: published,
       given: { first: 0.1, second: 0.02, third: 0.01 },
@@ -227,7 +224,7 @@ export const waveformRows = [
   ...rowsOf(
     {
       id: 'NL-08',
-      source: bird,
+      source: 'bird',
       place: 'ex. 36.5',
       basis: published,
       given: { first: 12, second: 5, third: 2, resistanceOhm: 20 },
