@@ -4,6 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { mathmlPlugin } from './src/markdown/mathml-plugin.ts';
+import { tablePlugin } from './src/markdown/table-plugin.ts';
 import { themeScript } from './src/widgets/theme/theme-script.ts';
 
 const sha256 = (text) => `sha256-${createHash('sha256').update(text).digest('base64')}`;
@@ -35,7 +36,7 @@ export default defineConfig({
   markdown: {
     // The highlighter writes style attributes, which the policy below refuses.
     syntaxHighlight: false,
-    processor: satteri({ features: { math: true }, hastPlugins: [mathmlPlugin] }),
+    processor: satteri({ features: { math: true }, hastPlugins: [mathmlPlugin, tablePlugin] }),
   },
   integrations: [mdx(), preact()],
   vite: {

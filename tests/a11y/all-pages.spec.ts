@@ -31,6 +31,8 @@ for (const path of sitePaths()) {
     expect(overflow, 'pixels beyond the right edge').toBeLessThanOrEqual(0);
     expect(found(await new AxeBuilder({ page }).withTags(TAGS).analyze())).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
+    // The new colours are on the screen after the next frame.
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
     expect(found(await new AxeBuilder({ page }).withRules(['color-contrast']).analyze())).toEqual([]);
     expect(complaints).toEqual([]);
   });

@@ -10,7 +10,7 @@ export type NumberLimits = { above?: number; min?: number; below?: number; max?:
  * @returns the same value
  * @throws   {RangeError} naming field, expected and found
  * Valid for: any number.
- * Source:   none needed (input check)
+ * Source:   none (input check)
  * Example:  checkedNumber('voltageV', 230, { above: 0 }) → 230
  */
 export function checkedNumber(name: string, value: number, limits: NumberLimits = {}): number {

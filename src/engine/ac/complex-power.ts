@@ -9,7 +9,7 @@ import { type Complex, complexConjugate, complexMagnitude, complexProduct } from
  * @throws nothing
  * Formula:  S = V·I*
  * Valid for: sinusoidal steady state; with the current flowing into the load, positive real power is consumed.
- * Source:   bird-circuit-theory, ch. 26, ex. 26.2
+ * Source:   bird, ch. 26, ex. 26.2
  * Example:  complexPower({ re: 120, im: 200 }, { re: 15, im: 8 }).reactivePowerVar → 2040
  */
 export function complexPower(

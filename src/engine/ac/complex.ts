@@ -9,7 +9,7 @@ export type Complex = { re: number; im: number };
  * @returns the phasor, same unit
  * @throws nothing
  * Valid for: all finite numbers.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  phasor(10, 90).im → 10
  */
 export function phasor(magnitude: number, angleDeg: number): Complex {
@@ -24,7 +24,7 @@ export function phasor(magnitude: number, angleDeg: number): Complex {
  * @returns their sum, same unit; nought for an empty list
  * @throws nothing
  * Valid for: all finite numbers.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  complexSum([{ re: 1, im: 2 }, { re: 3, im: 4 }]).im → 6
  */
 export function complexSum(terms: readonly Complex[]): Complex {
@@ -39,7 +39,7 @@ export function complexSum(terms: readonly Complex[]): Complex {
  * @returns a·b, in the product of the units
  * @throws nothing
  * Valid for: all finite numbers.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  complexProduct({ re: 1, im: 2 }, { re: 3, im: 4 }).re → -5
  */
 export function complexProduct(a: Complex, b: Complex): Complex {
@@ -54,7 +54,7 @@ export function complexProduct(a: Complex, b: Complex): Complex {
  * @returns dividend/divisor, in the quotient of the units
  * @throws   {RangeError} divisor nought
  * Valid for: all finite numbers with |divisor|² within the range of a number.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  complexQuotient({ re: 240, im: 0 }, { re: 4, im: 3 }).im → -28.8
  */
 export function complexQuotient(dividend: Complex, divisor: Complex): Complex {
@@ -72,7 +72,7 @@ export function complexQuotient(dividend: Complex, divisor: Complex): Complex {
  * @returns re − j·im, same unit
  * @throws nothing
  * Valid for: all finite numbers.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  complexConjugate({ re: 3, im: 4 }).im → -4
  */
 export function complexConjugate(value: Complex): Complex {
@@ -86,7 +86,7 @@ export function complexConjugate(value: Complex): Complex {
  * @returns √(re² + im²), ≥ 0, same unit
  * @throws nothing
  * Valid for: all finite numbers.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  complexMagnitude({ re: 3, im: 4 }) → 5
  */
 export function complexMagnitude(value: Complex): number {
@@ -100,7 +100,7 @@ export function complexMagnitude(value: Complex): number {
  * @returns angle [°], above −180 up to 180; 0 for nought
  * @throws nothing
  * Valid for: all finite numbers.
- * Source:   bird-circuit-theory, ch. 23
+ * Source:   bird, ch. 23
  * Example:  complexAngleDeg({ re: 4, im: 3 }) → 36.87
  */
 export function complexAngleDeg(value: Complex): number {

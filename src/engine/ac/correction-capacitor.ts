@@ -15,7 +15,7 @@ import { type CapacitorConnection, reactivePowerCapacitor } from './reactive-pow
  * @throws   {RangeError} a value outside its limits
  * Formula:  Q = P·(tan φ₁ − tan φ₂)
  * Valid for: sinusoidal voltage and current; capacitors do not mend a power factor that is low by distortion.
- * Source:   bird-circuit-theory, ex. 16.12 and 26.6
+ * Source:   bird, ex. 16.12 and 26.6
  * Example:  correctionCapacitor({ realPowerW: 6000, powerFactor: 0.625, targetPowerFactor: 0.95, voltageV: 240, frequencyHz: 50, connection: 'single-phase' }).reactivePowerVar → 5521.9
  */
 export function correctionCapacitor(load: {

@@ -10,7 +10,7 @@ import { checkedNumber } from './checked-number.ts';
  * @throws   {RangeError} a value outside its limits
  * Formula:  THD = √(X² − X₁²)/X₁;  X₁/X = 1/√(1 + THD²)
  * Valid for: signals without a direct part; one that is present counts as distortion here.
- * Source:   ieee-1459, 3.1.2; bimbhra-power-electronics, ex. 3.16
+ * Source:   ieee-1459, 3.1.2; bimbhra, ex. 3.16
  * Example:  distortion({ fundamental: 3, total: 5 }).distortionFactorRatio → 0.6
  */
 export function distortion(rms: { fundamental: number; total: number }): {

@@ -10,7 +10,7 @@ import { rmsOfSamples } from './rms-of-samples.ts';
  * @returns the factors, values in the unit of the samples
  * @throws   {RangeError} no samples, one that is not finite, or nothing left to measure
  * Valid for: sampling well above twice the highest frequency present; the peak is that of the samples.
- * Source:   kuphaldt-lessons, AC ch. 1
+ * Source:   kuphaldt, AC ch. 1
  * Example:  factorsOfSamples([2, 0, 0, 0]).crestFactor → 2
  */
 export function factorsOfSamples(

@@ -30,7 +30,7 @@ const sineFormFactor = Math.PI / (2 * Math.SQRT2);
  * @throws   {RangeError} rms or rectified mean not above 0: a waveform that is nought has no factors
  * Formula:  form = rms/rectified mean;  crest = peak/rms;  ratio = 1.1107/form
  * Valid for: averaging meters with full-wave rectification, scaled for sine waves.
- * Source:   kuphaldt-lessons, AC ch. 1
+ * Source:   kuphaldt, AC ch. 1
  * Example:  factorsOfValues({ mean: 0, rms: 1, rectifiedMean: 1, peak: 1 }).averagingMeterRatio → 1.1107
  */
 export function factorsOfValues(values: {

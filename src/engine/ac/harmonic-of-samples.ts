@@ -10,7 +10,7 @@ import { type Complex, complexSum, phasor } from './complex.ts';
  * @throws   {RangeError} a sample that is not finite, or an order outside its limits
  * Formula:  √2/n · Σ xᵢ·e^(−j2πhi/n)
  * Valid for: signals without parts above half the sampling rate.
- * Source:   bird-circuit-theory, ch. 36
+ * Source:   bird, ch. 36
  * Example:  harmonicOfSamples([1, 0, -1, 0], 1).re → 0.7071
  */
 export function harmonicOfSamples(samples: readonly number[], order: number): Complex {

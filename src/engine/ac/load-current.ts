@@ -31,7 +31,7 @@ export type NameplateLoad = {
  * @throws   {RangeError} a value outside its limits, or not exactly one kind of power
  * Formula:  S = P/(η·PF);  I = S/V for one phase, S/(√3·V) for three
  * Valid for: balanced loads at rated voltage in steady running; not for starting.
- * Source:   bird-circuit-theory, ex. 16.12 and 19.9
+ * Source:   bird, ex. 16.12 and 19.9
  * Example:  loadCurrent({ realPowerW: 4800, efficiencyRatio: 0.8, powerFactor: 0.625, voltageV: 240, phases: 1 }).currentA → 40
  */
 export function loadCurrent(load: NameplateLoad): { currentA: number; apparentPowerVa: number } {

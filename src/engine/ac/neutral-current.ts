@@ -19,7 +19,7 @@ export type PhaseCurrent = {
  * @throws   {RangeError} a value outside its limits
  * Formula:  I_N = |Σ Iₖ∠(−120°·k·h − φₖ)|, k = 0, 1, 2
  * Valid for: balanced voltages, one frequency; neutral currents of several frequencies add by their squares.
- * Source:   bird-circuit-theory, ch. 19, ex. 19.4; mehta-power-system, ex. 14.9; kuphaldt-lessons, AC ch. 10
+ * Source:   bird, ch. 19, ex. 19.4; mehta, ex. 14.9; kuphaldt, AC ch. 10
  * Example:  neutralCurrent({ phases: [{ currentA: 100 }, { currentA: 75 }, { currentA: 50 }] }).currentA → 43.3
  */
 export function neutralCurrent(load: {

@@ -8,7 +8,7 @@ import { type Complex, complexMagnitude, complexQuotient, complexSum } from './c
  * @throws   {RangeError} no branch, or lossless branches in resonance, whose impedance has no limit
  * Formula:  1/Z = Σ 1/Zᵢ
  * Valid for: linear branches, sinusoidal steady state.
- * Source:   bird-circuit-theory, ch. 16, ex. 16.6
+ * Source:   bird, ch. 16, ex. 16.6
  * Example:  parallelImpedance([{ re: 6, im: 0 }, { re: 3, im: 0 }]).re → 2
  */
 export function parallelImpedance(branches: readonly Complex[]): Complex {

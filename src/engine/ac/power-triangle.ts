@@ -51,7 +51,7 @@ function otherSide(longest: number, side: number): number {
  * @throws   {RangeError} not exactly two given, a value outside its limits, or two that fit no triangle
  * Formula:  S² = P² + Q²;  PF = P/S
  * Valid for: sinusoidal voltage and current; with distortion S also holds a part that is neither P nor Q.
- * Source:   bird-circuit-theory, ch. 15
+ * Source:   bird, ch. 15
  * Example:  powerTriangle({ realPowerW: 3, reactivePowerVar: 4 }).apparentPowerVa → 5
  */
 export function powerTriangle(given: PowerTriangleInput): PowerTriangle {

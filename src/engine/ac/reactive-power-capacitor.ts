@@ -14,7 +14,7 @@ export type CapacitorConnection = 'single-phase' | 'star' | 'delta';
  * @throws   {RangeError} a value outside its limits
  * Formula:  single and star: C = Q/(2πf·V²);  delta: C = Q/(3·2πf·V²)
  * Valid for: sinusoidal voltage; harmonics raise the current.
- * Source:   bird-circuit-theory, ex. 16.12; masters-renewable, ex. 2.7; star and delta derived
+ * Source:   bird, ex. 16.12; masters, ex. 2.7; derived (star and delta)
  * Example:  reactivePowerCapacitor({ reactivePowerVar: 4400, voltageV: 230, frequencyHz: 60, connection: 'single-phase' }).capacitanceF → 0.000221
  */
 export function reactivePowerCapacitor(given: {

@@ -10,7 +10,7 @@ import { checkedNumber } from './checked-number.ts';
  * @throws   {RangeError} a part that is not finite
  * Formula:  √(X₀² + Σ X̂ₕ²/2)
  * Valid for: parts of different frequencies only; two parts of one frequency must be added as phasors first.
- * Source:   bird-circuit-theory, ch. 36
+ * Source:   bird, ch. 36
  * Example:  rmsOfHarmonics({ peaks: [100, 20, 10] }) → 72.46
  */
 export function rmsOfHarmonics(parts: { mean?: number; peaks: readonly number[] }): number {

@@ -8,7 +8,7 @@ import { checkedNumber } from './checked-number.ts';
  * @throws   {RangeError} no samples, or one that is not finite
  * Formula:  √(Σ xᵢ²/n)
  * Valid for: sampling well above twice the highest frequency present; part of a period gives another figure.
- * Source:   bird-circuit-theory, ch. 14
+ * Source:   bird, ch. 14
  * Example:  rmsOfSamples([3, -4, 3, -4]) → 3.5355
  */
 export function rmsOfSamples(samples: readonly number[]): number {

@@ -20,7 +20,7 @@ export type RmsSegment = {
  * Formula:  √(Σ tᵢ·(aᵢ² + aᵢbᵢ + bᵢ²)/3 ÷ Σ tᵢ)
  * Valid for: cycles much shorter than the thermal time constant, where heat follows the mean square. For a machine that cools
  *            worse at rest, shorten the resting stretches as its standard or book says before the call.
- * Source:   theraja-electrical-technology-3, ch. 45, ex. 45.5; gupta-electric-drives, ch. 4, ex. 4.6
+ * Source:   theraja, ch. 45, ex. 45.5; gupta-singhal, ch. 4, ex. 4.6
  * Example:  rmsOfSegments([{ durationS: 5, from: 0, to: 100 }, { durationS: 10, from: 50 }, { durationS: 3, from: 0 }]) → 48.11
  */
 export function rmsOfSegments(segments: readonly RmsSegment[]): number {

@@ -12,7 +12,7 @@ import type { Complex } from './complex.ts';
  * @throws   {RangeError} a value outside its limits
  * Formula:  Z = R + j(2πfL − 1/(2πfC))
  * Valid for: linear parts, sinusoidal steady state.
- * Source:   bird-circuit-theory, ch. 15, ex. 15.7
+ * Source:   bird, ch. 15, ex. 15.7
  * Example:  seriesImpedance({ resistanceOhm: 4, inductanceH: 0.00955, frequencyHz: 50 }).im → 3.0
  */
 export function seriesImpedance(parts: {

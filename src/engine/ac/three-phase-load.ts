@@ -12,7 +12,7 @@ import { type Complex, complexMagnitude } from './complex.ts';
  * @throws   {RangeError} a value outside its limits
  * Formula:  star: V_ph = V/√3, I = I_ph;  delta: V_ph = V, I = √3·I_ph;  S = 3·V_ph·I_ph
  * Valid for: balanced supply and load, sinusoidal steady state. The same branches in delta draw three times the power.
- * Source:   bird-circuit-theory, ch. 19, ex. 19.7, 19.10 and 19.13
+ * Source:   bird, ch. 19, ex. 19.7, 19.10 and 19.13
  * Example:  threePhaseLoad({ connection: 'delta', impedance: { re: 30, im: 40 }, lineVoltageV: 400 }).lineCurrentA → 13.86
  */
 export function threePhaseLoad(load: {

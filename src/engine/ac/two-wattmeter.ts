@@ -11,7 +11,7 @@ import { type PowerTriangle, powerTriangle } from './power-triangle.ts';
  * @throws   {RangeError} readings not finite, or a sum below 0 (meters reversed)
  * Formula:  P = W₁ + W₂;  Q = √3·(W₂ − W₁)
  * Valid for: balanced load, sinusoidal. The sum is right for an unbalanced three-wire load as well, the rest is not.
- * Source:   bird-circuit-theory, ch. 19, ex. 19.15
+ * Source:   bird, ch. 19, ex. 19.15
  * Example:  twoWattmeter({ firstW: 4000, secondW: 8000 }).powerFactor → 0.866
  */
 export function twoWattmeter(readings: { firstW: number; secondW: number }): PowerTriangle {

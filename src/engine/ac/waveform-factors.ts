@@ -52,7 +52,7 @@ function rectifiedMeanAround(shape: WaveShape, mean: number): number {
  * @returns the factors; values for a peak of 1 (with a.c. coupling, `peak` is the largest distance from the mean)
  * @throws   {RangeError} a ratio outside its limits, or an a.c.-coupled pulse that is always on
  * Valid for: ideal shapes; for measured ones take factorsOfSamples.
- * Source:   kuphaldt-lessons, AC ch. 1; storey-basics, ch. 3, ex. 3.4; a.c.-coupled and truncated shapes derived
+ * Source:   kuphaldt, AC ch. 1; storey, ch. 3, ex. 3.4; derived (a.c.-coupled and truncated shapes)
  * Example:  waveformFactors({ kind: 'square' }).averagingMeterRatio → 1.111
  */
 export function waveformFactors(shape: WaveShape, options: { acCoupled?: boolean } = {}): WaveFactors {

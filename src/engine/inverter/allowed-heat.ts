@@ -25,7 +25,7 @@ export interface Surroundings {
  * @returns heat; 1 at the reference ambient and low height, 0 when the air is as hot as the internal limit
  * @throws  {RangeError} higher than the datasheet allows, or no temperature
  * Formula: (limit − ambient) / (limit − reference) · u(r·Ic)
- * Source:  derived; drive-hardware-manual (TH-39: factors multiplied)
+ * Source:  derived; drive-manual (TH-39: factors multiplied)
  * Example: allowedHeat({ model: exampleModel, ambientC: 25 }) → 1
  */
 export const allowedHeat = (place: Surroundings): number => {

@@ -6,7 +6,7 @@
  * @param given.altitudeM  height of the site [m]; below sea level counts as sea level
  * @returns share of the current rating (0–1)
  * @throws  {RangeError} higher than maxM
- * Source:  drive-hardware-manual, derating: above 1000 m −1 % per 100 m
+ * Source:  drive-manual (above 1000 m −1 % per 100 m)
  * Example: altitudeRatio({ altitude: { fromM: 1000, lossPer100mRatio: 0.01, maxM: 4000 }, altitudeM: 1500 }) → 0.95
  */
 export const altitudeRatio = (given: {

@@ -7,7 +7,7 @@
  * @param problem.valueAt  the function
  * @returns the root, to the last digits a number can hold
  * @throws  {RangeError} the ends do not bracket a root
- * Source:  chandrupatla-1997 (memory)
+ * Source:  chandrupatla (from memory)
  * Example: bracketedRoot({ lower: 0, upper: 2, valueAt: (x) => x * x - 2 }) → 1.414214
  */
 export const bracketedRoot = (problem: {

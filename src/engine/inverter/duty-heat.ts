@@ -38,7 +38,7 @@ const dutyNodes = ({ model, segments }: Duty) => {
  *          of the cycle; meanHeatRatio
  * @throws  {RangeError} the cycle lasts no time
  * Formula: mean heat = Σ u·t / Σ t (a node loses over a cycle what it gained)
- * Source:  gupta-electric-drives, ch. 4, ex. 4.4 (per node); derived (two nodes, inner peaks)
+ * Source:  gupta-singhal, ch. 4, ex. 4.4 (per node); derived (two nodes, inner peaks)
  * Example: dutyHeat({ model: exampleModel, segments: [{ durationS: 60, currentA: 12 }] }).peakHeatRatio → 1
  */
 export const dutyHeat = (

@@ -20,7 +20,7 @@ export interface HeatStretch {
  * @param stretch.durationS  length [s], ≥ 0
  * @returns heat of the fast and the slow node at the end
  * @throws  nothing
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: heatAfter({ model: exampleModel, heat: { fast: 0.3, slow: 0.7 }, currentA: null, durationS: 3600 }).slow → 0.2575
  */
 export const heatAfter = (stretch: HeatStretch): HeatState => {

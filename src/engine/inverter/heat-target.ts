@@ -37,7 +37,7 @@ export const currentForHeatTargetA = (model: InverterModel, heatRatio: number): 
  * @param currentA  r.m.s. output current [A], ≥ 0; null for off
  * @returns heat of the fast and the slow node
  * @throws  nothing
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: settledHeat(exampleModel, null).fast → 0
  */
 export const settledHeat = (model: InverterModel, currentA: number | null): HeatState => {
@@ -54,7 +54,7 @@ export const settledHeat = (model: InverterModel, currentA: number | null): Heat
  * @param given.currentA  r.m.s. output current [A], ≥ 0; null for off
  * @returns the curve: settled value, two parts, two time constants [s]
  * @throws  nothing
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: heatCurve({ model: exampleModel, heat: { fast: 0, slow: 0 }, currentA: 12 }).steady → 1
  */
 export const heatCurve = (given: {

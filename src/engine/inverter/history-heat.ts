@@ -23,7 +23,7 @@ export interface HistoryHeat {
  * @param history.allowedHeatRatio   heat at which it would stop (`allowedHeat`); default 1
  * @returns heat at the end, peak and when, first rise through the warning level and through the allowed heat, or null
  * @throws  {RangeError} the two arrays differ in length
- * Source:  foster-single-pulse; derived (inner peak)
+ * Source:  foster-notebook; derived (inner peak)
  * Example: historyHeat({ model: exampleModel, durationsS: Float64Array.of(600, 600), currentsA: Float64Array.of(24, -1) }).firstStopS → 60
  */
 export const historyHeat = (history: {

@@ -8,7 +8,7 @@ import type { StatedPower } from './datasheet.ts';
  * @returns current [A]
  * @throws  {RangeError} value, power factor or voltage outside the limits above
  * Formula: I = S / V, S = P / PF
- * Source:  bird-circuit-theory, ch. 26 (apparent power)
+ * Source:  bird, ch. 26 (apparent power)
  * Example: ratedCurrentA({ value: 2400, unit: 'W', powerFactor: 0.8 }, 230) → 13.04
  */
 export const ratedCurrentA = (power: StatedPower, acNominalV: number): number => {

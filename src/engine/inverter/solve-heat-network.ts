@@ -76,7 +76,7 @@ const solveLimitC = (datasheet: InverterDatasheet, hotHeatRatio: number): number
  * @throws  {RangeError} a figure out of bounds, or a point that no such network satisfies: names the point, what was
  *          expected, what was found, and what to change
  * Valid for: ratings stated from "running at no load, settled" at the reference ambient; heat independent of power factor
- * Source:  derived (two-node Foster network, foster-single-pulse); rating points: common-practice
+ * Source:  derived (two-node network); foster-notebook; common-practice (rating points)
  * Example: solveHeatNetwork(exampleDatasheet).limitC → 100.45
  */
 export const solveHeatNetwork = (datasheet: InverterDatasheet): InverterModel => {

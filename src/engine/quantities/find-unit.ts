@@ -52,7 +52,7 @@ export type UnitFinding = { kind: 'found'; unit: Unit } | { kind: 'other-quantit
  * @returns the unit found, or whether it belongs to another quantity
  * @throws nothing
  * Valid for: any string.
- * Source:   none needed (the project's own table)
+ * Source:   none (the project's own table)
  * Example:  findUnit('KVA', 'apparent-power').kind → 'found'
  */
 export function findUnit(spelling: string, dimension: Dimension): UnitFinding {

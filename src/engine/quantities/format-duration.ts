@@ -18,7 +18,7 @@ function resolutionS(timeS: number, digits: number): number {
  * @returns one to three parts, the largest first; a negative time carries its sign on the first
  * @throws nothing
  * Valid for: any finite time; hours are not gathered into days.
- * Source:   none needed (the project's own writing rules)
+ * Source:   none (the project's own writing rules)
  * Example:  formatDuration(12000, 3).length → 2
  */
 export function formatDuration(timeS: number, digits: SignificantDigits): QuantityPart[] {

@@ -18,7 +18,7 @@ function grouped(digits: string): string {
  * @returns text without unit; a value that rounds to nought has no sign
  * @throws   {RangeError} value not finite
  * Valid for: |value| < 10²¹
- * Source:   ISO 80000-1, 7.3 (printing of numbers; memory)
+ * Source:   iso-80000-1, 7.3 (printing of numbers, from memory)
  * Example:  formatFixed(7.25, 1) → '7.3'
  */
 export function formatFixed(value: number, decimals: number): string {
@@ -36,7 +36,7 @@ export function formatFixed(value: number, decimals: number): string {
  * @returns the nearest number with that many digits
  * @throws   {RangeError} digits outside 1–100
  * Valid for: every finite number.
- * Source:   none needed (rounding)
+ * Source:   none (rounding)
  * Example:  roundSignificant(1177.2, 2) → 1200
  */
 export function roundSignificant(value: number, digits: number): number {
@@ -51,7 +51,7 @@ export function roundSignificant(value: number, digits: number): number {
  * @returns text without unit
  * @throws   {RangeError} value not finite, or digits outside the limits
  * Valid for: every finite number.
- * Source:   none needed (the project's own writing rules)
+ * Source:   none (the project's own writing rules)
  * Example:  formatSignificant(34.77, 3) → '34.8'
  */
 export function formatSignificant(value: number, digits: SignificantDigits): string {
@@ -84,7 +84,7 @@ export function formatSignificant(value: number, digits: SignificantDigits): str
  * @returns the same number, shorter
  * @throws nothing
  * Valid for: fixed-point texts; a text without a point is returned as it is.
- * Source:   none needed (the project's own writing rules)
+ * Source:   none (the project's own writing rules)
  * Example:  trimZeros('8.00') → '8'
  */
 export function trimZeros(text: string): string {

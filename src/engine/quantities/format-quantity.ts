@@ -83,7 +83,7 @@ function numberText(value: number, dimension: Dimension, digits: SignificantDigi
  * @returns number texts (decimal point, U+2212 as minus, U+202F between thousands from 10 000) with unit symbols, '' for none
  * @throws   {RangeError} value not finite, digits outside 1–15, or a unit of another dimension
  * Valid for: every finite number; temperatures show digits − 2 decimals, counts that are whole are never rounded.
- * Source:   ISO 80000-1, 7.3 (printing of numbers; memory)
+ * Source:   iso-80000-1, 7.3 (printing of numbers, from memory)
  * Example:  formatParts(8000, 'apparent-power')[0].number → 8.00
  */
 export function formatParts(
@@ -115,7 +115,7 @@ export function formatParts(
  * @returns text with U+202F between number and unit and between parts; a degree sign of an angle follows at once
  * @throws   {RangeError} value not finite, digits outside 1–15, or a unit of another dimension
  * Valid for: every finite number.
- * Source:   ISO 80000-1, 7.3 (printing of numbers; memory)
+ * Source:   iso-80000-1, 7.3 (printing of numbers, from memory)
  * Example:  formatQuantity(0.87, 'ratio') → '0.87'
  */
 export function formatQuantity(value: number, dimension: Dimension, options: FormatOptions = {}): string {

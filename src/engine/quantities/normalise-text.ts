@@ -8,7 +8,7 @@ const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  * @returns the same text in one form, trimmed
  * @throws nothing
  * Valid for: any string; unpaired surrogates pass through.
- * Source:   Unicode compatibility normalisation (NFKC), Unicode Standard Annex 15
+ * Source:   unicode-annex-15 (compatibility normalisation, NFKC)
  * Example:  normaliseText('−５ ℃') → '-5 °C'
  */
 export function normaliseText(text: string): string {

@@ -30,7 +30,7 @@ function clock(text: string): ParsedQuantity {
  * @returns the time in seconds [s], or the reason why it is not one; a single part ("45 s") is read as well
  * @throws nothing
  * Valid for: any string.
- * Source:   ISO 80000-3 (minute, hour, day; memory)
+ * Source:   iso-80000-3 (minute, hour, day, from memory)
  * Example:  parseDuration('2 min 10 s').value → 130
  */
 export function parseDuration(text: string): ParsedQuantity {

@@ -51,7 +51,7 @@ function parseSingle(text: string, dimension: Dimension): ParsedQuantity {
  * @returns the value in the dimension's base unit (always finite, within ±10¹²), or a reason
  * @throws nothing
  * Valid for: every dimension of the table; negative values only for temperature, temperature rise, reactive power and angle.
- * Source:   none needed (the project's own reading rules)
+ * Source:   none (the project's own reading rules)
  * Example:  parseQuantity('8 kVA', 'apparent-power').value → 8000
  */
 export function parseQuantity(text: string, dimension: Dimension): ParsedQuantity {

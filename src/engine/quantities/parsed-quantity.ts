@@ -48,7 +48,7 @@ export type ParsedQuantity =
  * @returns the not-ready result
  * @throws nothing
  * Valid for: any text.
- * Source:   none needed (the project's own reading rules)
+ * Source:   none (the project's own reading rules)
  * Example:  notReady('unit-missing', '5').found → '5'
  */
 export function notReady(reason: ReasonCode, found: string): ParsedQuantity {

@@ -83,7 +83,7 @@ function readExponent(text: string, at: number): { exponent: number; end: number
  * @returns the number as digits and exponent, or why there is none
  * @throws nothing
  * Valid for: any string; the work grows linearly with its length.
- * Source:   ISO 80000-1, 7.3.1 (groups of three by a small space; memory)
+ * Source:   iso-80000-1, 7.3.1 (groups of three by a small space, from memory)
  * Example:  scanNumber('1.200,5 W', 0).mantissa → '1200.5'
  */
 export function scanNumber(text: string, start: number): NumberScan {

@@ -7,7 +7,7 @@ import { type Dimension, units } from './units.ts';
  * @returns symbols as printed; an empty list where a bare number is the only form
  * @throws nothing
  * Valid for: every dimension of the table; aliases ("amps", "ohms") are accepted too but not listed.
- * Source:   none needed (the project's own table)
+ * Source:   none (the project's own table)
  * Example:  unitsOf('reactive-power').join(' ') → 'var kvar Mvar'
  */
 export function unitsOf(dimension: Dimension): string[] {

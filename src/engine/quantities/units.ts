@@ -54,8 +54,8 @@ function plain(symbol: string, aliases: readonly string[] = [], scale = 1, tens 
 /**
  * Every accepted unit by dimension. The base unit of each dimension (the one values are held in) has tens 0 and
  * scale 1: A, V, VA, W, var, Ω, H, F, s, °C, K, 1, Wh, Ah, Hz, m, mm², kg, 1, cycles, °.
- * Source: SI prefixes and symbols, ISO 80000-1; 1 ft = 0.3048 m, 1 in = 0.0254 m, 1 lb = 0.45359237 kg and
- * 1 hp = 550 ft·lbf/s = 745.699872 W follow from the international yard and pound agreement of 1959.
+ * Source: iso-80000-1 (prefixes and symbols, from memory); yard-and-pound (1 ft = 0.3048 m, 1 in = 0.0254 m,
+ * 1 lb = 0.45359237 kg, and from them 1 hp = 550 ft·lbf/s = 745.699872 W; from memory)
  */
 export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
   current: prefixed('A', ['', 'µ', 'm', 'k'], ['amp', 'amps', 'ampere', 'amperes', 'Aac', 'Adc']),

@@ -45,7 +45,7 @@ export function VoltsUnderOverload(): VNode {
         <VoltsPlot model={model} setting={setting} answer={answer} label={fill(text.plot, { summary })} />
       }
       lines={lines}
-      readouts={voltsReadouts(model, answer)}
+      readouts={voltsReadouts(answer)}
       summary={summary}
       table={table}
       controls={

@@ -90,6 +90,13 @@ export const unit1Numbers = [
       'lies some [[5]] % above the mean',
       () => peakPercent(40) / ostrel.duty(...stretched(40)).meanHeatRatio - 100,
     ],
+    [
+      'this unit can give, it is about [[10]] %',
+      () => {
+        const { peakHeatRatio, meanHeatRatio } = ostrel.duty([6100, 8], [0, 32]);
+        return 100 * (peakHeatRatio / meanHeatRatio - 1);
+      },
+    ],
     ['[[211]] W against 215 W', () => (10 * ostrel.lossesAt(18) + 20 * ostrel.lossesAt(6)) / 30],
     ['211 W against [[215]] W', () => ostrel.lossesAt(galley(6))],
   ]),

@@ -96,6 +96,7 @@ export const heatNumbers = [
     ['Loss of the Ostrel 29: [[388]] W at 3700 VA', () => ostrel.lossesAt(3700 / 230)],
     ['388 W at 3700 VA, [[42]] W at 800 VA', () => ostrel.lossesAt(800 / 230)],
     ['\\cdot 3}{5} = [[0.716]]', () => settled.meanHeatRatio],
+    ['at the kiosk nearly [[2]] %.', () => 100 * settled.peakHeatRatio - swings(43)],
     ['At 30 °C, where [[0.931]] is?', () => ostrel.allowedAt(30)],
     ['The simulation gives [[0.990]]', () => settled.peakHeatRatio],
     ['3700 → 3400 VA | both | [[0.86]] |', () => ostrel.duty([3400, 120], [800, 180]).peakHeatRatio],

@@ -45,7 +45,7 @@ export const freshlyOn: Protection = { kind: 'on', count: 0, clearAtS: Number.PO
  * @param timeS       clock time of the stop [s]
  * @returns stopped until the fixed wait is over, or locked out
  * @throws  nothing
- * Source:  common-practice; auto-reclose terms (dead time, reclaim time, lockout)
+ * Source:  common-practice; iec-60050-448 (names such as reclaim time, from memory)
  * Example: afterStop({ waitS: 30, reclaimS: 120, stopsToLockout: 3 }, freshlyOn, 100).kind → 'stopped'
  */
 export const afterStop = (

@@ -206,7 +206,7 @@ const checkRun = ({ untilS, manualResetsS = [] }: SystemRun): void => {
  * @returns segments (nothing changes inside but heat), events with cause, unit and phase, and a summary of each unit
  * @throws  {RangeError} no unit, times out of order, as `allowedHeat`, or more steps than ten a load and 100 000 beside
  * Valid for: quasi-steady; a system without stored energy between phases
- * Source:  common-practice; terms dead time, reclaim time, lockout from auto-reclose practice
+ * Source:  common-practice; iec-60050-448 (names such as reclaim time, from memory)
  * Example: simulateSystem({ units: [{ id: 'a', phase: 'L1', model: exampleModel, ambientC: 25, loads: [] }], untilS: 60, stopsTogether: true }).endState → 'running'
  */
 export const simulateSystem = (run: SystemRun): Timeline => {

@@ -39,7 +39,7 @@ const heatInSegment = (unit: UnitSummary, segment: Segment, part: UnitSegment, t
  * @param timeS      moment [s], 0 to the end
  * @returns heat of the fast and the slow node
  * @throws  {RangeError} no such unit, or a moment outside the timeline
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: heatAt(simulateSystem({ units: [{ id: 'a', phase: 'L1', model: exampleModel, ambientC: 25, heat: { fast: 0, slow: 0.5 }, loads: [] }], untilS: 60, stopsTogether: true }), 0, 0).slow → 0.5
  */
 export const heatAt = (timeline: Timeline, unitIndex: number, timeS: number): HeatState => {
@@ -68,7 +68,7 @@ export interface TimelineSample {
  * @param given.toS       last moment [s], default the end
  * @returns for each sample timeS [s], state, and of each unit heat, heatRatio (sum), currentA [A], voltageRatio
  * @throws  {RangeError} fewer than two samples, moments outside the timeline, or a timeline of no length
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: sampleTimeline({ timeline: simulateSystem({ units: [{ id: 'a', phase: 'L1', model: exampleModel, ambientC: 25, loads: [] }], untilS: 60, stopsTogether: true }), count: 3 })[1]?.timeS → 30
  */
 export const sampleTimeline = (given: {

@@ -8,7 +8,7 @@
  * @returns value after the time, in the unit of start
  * @throws  nothing
  * Formula: x(t) = target + (start − target)·e^(−t/τ)
- * Source:  bird-circuit-theory, ch. 17; dubey-electrical-drives, ch. 4
+ * Source:  bird, ch. 17; dubey, ch. 4
  * Example: exponentialApproach({ start: 0, target: 120, timeConstantS: 0.705, durationS: 0.705 }) → 75.85
  */
 export const exponentialApproach = (node: {
@@ -27,7 +27,7 @@ export const exponentialApproach = (node: {
  * @param node.durationS      time passed [s], > 0
  * @returns the target, in the unit of start
  * @throws  nothing
- * Source:  dubey-electrical-drives, ch. 4, ex. 4.1
+ * Source:  dubey, ch. 4, ex. 4.1
  * Example: exponentialTarget({ start: 0, end: 50, timeConstantS: 0.910239, durationS: 1 }) → 75.0
  */
 export const exponentialTarget = (node: {
@@ -73,7 +73,7 @@ export const timeToLevel = (node: {
  * @returns timeConstantS [s] and target, in the unit of start
  * @throws  {RangeError} the second step is not smaller than the first: no exponential fits
  * Formula: (second − first) / (first − start) = e^(−t/τ)
- * Source:  gupta-electric-drives, ch. 4, ex. 4.1
+ * Source:  gupta-singhal, ch. 4, ex. 4.1
  * Example: nodeFromReadings({ start: 0, first: 30, second: 45, intervalS: 40 }).target → 60
  */
 export const nodeFromReadings = (readings: {

@@ -13,7 +13,7 @@ export interface FosterNode {
  * @returns rise per unit of cause, in the unit of the weights
  * @throws  nothing
  * Formula: Z(t) = Σ R·(1 − e^(−t/τ))
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: fosterResponse({ nodes: [{ weight: 0.3, timeConstantS: 60 }, { weight: 0.7, timeConstantS: 1800 }], durationS: 60 }) → 0.2126
  */
 export const fosterResponse = (network: { nodes: readonly FosterNode[]; durationS: number }): number => {

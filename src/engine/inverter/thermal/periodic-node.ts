@@ -17,7 +17,7 @@ export interface NodeSegment {
  *          cycle (0–1); values are in the unit of target
  * @throws  {RangeError} the cycle lasts no time
  * Formula: x = Σ target·(1 − e^(−t/τ))·e^(−rest) / (1 − e^(−whole))
- * Source:  gupta-electric-drives, ch. 4, ex. 4.4
+ * Source:  gupta-singhal, ch. 4, ex. 4.4
  * Example: periodicNode({ segments: [{ durationS: 45, target: 0, timeConstantS: 150 }, { durationS: 30, target: 50, timeConstantS: 110 }] }).startSettled → 27.37
  */
 export const periodicNode = (cycle: {

@@ -35,7 +35,7 @@ const risingRoot = (curve: TwoExponential, level: number, lowerS: number, upperS
  *          level, or settling on it, is not passing it)
  * @throws  nothing
  * Valid for: any signs of the parts; root by Newton steps inside a bracket, exact to the last digits
- * Source:  derived; a curve of two exponentials turns at most once
+ * Source:  derived (a curve of two exponentials turns at most once)
  * Example: timeToRise({ curve: { steady: 1.44, fastPart: -1.44, slowPart: 0, fastTimeConstantS: 60, slowTimeConstantS: 600 }, level: 1 }) → 71.14
  */
 export const timeToRise = (problem: { curve: TwoExponential; level: number }): number | null => {

@@ -18,7 +18,7 @@ export interface TwoExponential {
  * @returns value, in the unit of steady
  * @throws  nothing
  * Formula: h(t) = U + A·e^(−t/τ1) + B·e^(−t/τ2)
- * Source:  foster-single-pulse
+ * Source:  foster-notebook
  * Example: twoExponentialAt({ steady: 1, fastPart: -0.3, slowPart: -0.7, fastTimeConstantS: 60, slowTimeConstantS: 1800 }, 60) → 0.2126
  */
 export const twoExponentialAt = (curve: TwoExponential, durationS: number): number =>
@@ -34,7 +34,7 @@ export const twoExponentialAt = (curve: TwoExponential, durationS: number): numb
  * @returns time [s] and value of the turn, and whether it is a peak or a trough; null without a turn after t = 0
  * @throws  nothing
  * Formula: t = ln(−A·τ2 / (B·τ1)) / (1/τ1 − 1/τ2);  h = U + B·e^(−t/τ2)·(1 − τ1/τ2)
- * Source:  derived from the curve's own derivative
+ * Source:  derived (from the curve's own derivative)
  * Example: twoExponentialTurn({ steady: 1, fastPart: -0.5, slowPart: 0.4, fastTimeConstantS: 60, slowTimeConstantS: 1800 })?.value → 1.341
  */
 export const twoExponentialTurn = (

@@ -45,7 +45,7 @@ const limitedRatio = (load: ZipLoad, limitVa: number): number | null => {
  * @throws  {RangeError} voltage or limit not above 0
  * Formula: |v·Sz + Si + Sp/v| = V·I_limit; impedance alone: V = I_limit / |Y|
  * Valid for: quasi-steady sinusoidal quantities, power shares that keep their power down to the voltage found
- * Source:  common-practice (ZIP load model); stability derived
+ * Source:  common-practice (ZIP load model); derived (stability)
  * Example: voltageUnderLimit({ load: { impedance: { realW: 4600, reactiveVar: 0 }, current: { realW: 0, reactiveVar: 0 }, power: { realW: 0, reactiveVar: 0 } }, nominalV: 230, limitA: 16 }).voltageV → 184
  */
 export const voltageUnderLimit = (given: {

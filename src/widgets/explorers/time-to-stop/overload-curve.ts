@@ -24,8 +24,8 @@ export interface StopPoint {
   readonly timeS: number;
 }
 
-/** Ends of the time axis [s]. */
-export const shortestS = 0.1;
+/** Ends of the time axis [s]; a few cycles of lost voltage still have room. */
+export const shortestS = 0.05;
 export const longestS = 36_000;
 
 const pointCount = 72;

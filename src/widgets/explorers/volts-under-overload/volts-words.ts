@@ -24,21 +24,18 @@ export function voltsSummary({ datasheet, limitA }: InverterModel, answer: Volts
   });
 }
 
-export function voltsReadouts({ datasheet }: InverterModel, answer: VoltsAnswer): Readout[] {
+export function voltsReadouts(answer: VoltsAnswer): Readout[] {
   const { stopS } = answer;
   return [
     {
-      name: text.readVoltage,
-      value: `${volts(answer.voltageV)}, ${stopS === null ? text.held : text.notHeld}`,
+      name: stopS === null ? text.readHeld : text.readNotHeld,
+      value: volts(answer.voltageV),
       main: true,
     },
     { name: text.readCurrent, value: amperes(answer.currentA) },
     {
       name: text.readStop,
-      value:
-        stopS === null
-          ? text.noStop
-          : fill(text.full, { cycles: cycles(datasheet.voltageLostCycles), time: duration(stopS) }),
+      value: stopS === null ? text.noStop : duration(stopS),
     },
   ];
 }

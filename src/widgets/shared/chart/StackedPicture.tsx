@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { type MutableRef, useMemo } from 'preact/hooks';
+import { room } from './draw-sheet.ts';
 import { linearScale, type PlotSize } from './frame.ts';
 import { linePath, px } from './line-path.ts';
 import type { StackedSpec } from './stacked-spec.ts';
@@ -7,7 +8,6 @@ import { usePlotSize } from './use-plot-size.ts';
 import { useSettled } from './use-settled.ts';
 
 const firstSize = { width: 640, height: 440 };
-const room = { left: 44, right: 14, top: 18, bottom: 26 };
 
 /**
  * The panels as a drawing: what stands there before the chart is awake, without scripts, and on paper. Hidden under

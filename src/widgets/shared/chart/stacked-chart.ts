@@ -9,6 +9,7 @@ import {
   PointElement,
   type ScaleOptionsByType,
 } from 'chart.js';
+import { drawMarks, drawSheet, room } from './draw-sheet.ts';
 import { readInks } from './read-inks.ts';
 import type { StackedSpec } from './stacked-spec.ts';
 
@@ -23,6 +24,16 @@ export interface StackedChart {
   destroy(): void;
 }
 
+/** An axis that only measures. Its grid and numbers are drawn by `drawSheet`: the package resolves options for each tick anew. */
+const bare = {
+  afterBuildTicks: (scale: { ticks: unknown[] }) => {
+    scale.ticks = [];
+  },
+  grid: { display: false },
+  border: { display: false },
+  ticks: { display: false },
+};
+
 type LineChart = Chart<'line', { x: number; y: number }[]>;
 
 /**
@@ -32,40 +43,13 @@ type LineChart = Chart<'line', { x: number; y: number }[]>;
 export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec): StackedChart {
   let spec = first;
   let inks = readInks(canvas);
-  const marks: Plugin<'line'> = {
-    id: 'marks',
-    afterDatasetsDraw: (drawn) => {
-      const { ctx, chartArea, scales: places } = drawn;
-      const { x: across } = places;
-      ctx.save();
-      ctx.font = `600 13px ${inks.font}`;
-      ctx.lineWidth = 4;
-      ctx.lineJoin = 'round';
-      ctx.strokeStyle = inks.paper;
-      spec.panels.forEach((panel, place) => {
-        const scale = places[`y${place}`];
-        if (!scale) return;
-        ctx.fillStyle = inks.soft;
-        ctx.strokeText(panel.title, chartArea.left + 8, scale.top + 17);
-        ctx.fillText(panel.title, chartArea.left + 8, scale.top + 17);
-      });
-      ctx.lineWidth = 1;
-      ctx.textAlign = 'center';
-      for (const { timeS, letter, ink, shown } of spec.marks) {
-        const x = across?.getPixelForValue(timeS) ?? 0;
-        ctx.strokeStyle = inks[ink];
-        ctx.fillStyle = inks[ink];
-        ctx.setLineDash([2, 3]);
-        ctx.beginPath();
-        ctx.moveTo(x, chartArea.top);
-        ctx.lineTo(x, chartArea.bottom);
-        ctx.stroke();
-        if (shown) ctx.fillText(letter, x, chartArea.top - 5);
-      }
-      ctx.restore();
-    },
+  const sheet: Plugin<'line'> = {
+    id: 'sheet',
+    beforeDatasetsDraw: ({ ctx, chartArea, scales, width }) =>
+      drawSheet(ctx, { spec, inks, chartArea, scales, width }),
+    afterDatasetsDraw: ({ ctx, chartArea, scales, width }) =>
+      drawMarks(ctx, { spec, inks, chartArea, scales, width }),
   };
-
   const chart: LineChart = new Chart(canvas, configuration());
 
   function configuration(): ChartConfiguration<'line', { x: number; y: number }[]> {
@@ -78,11 +62,11 @@ export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec
         normalized: true,
         events: [],
         maintainAspectRatio: false,
-        layout: { padding: { top: 18, right: 8 } },
+        layout: { padding: room },
         elements: { point: { radius: 0, hitRadius: 0 }, line: { tension: 0 } },
         scales: scales(),
       },
-      plugins: [marks],
+      plugins: [sheet],
     };
   }
 
@@ -99,30 +83,13 @@ export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec
     );
   }
 
-  function axis(ticks: (width: number) => readonly number[], label: (value: number) => string) {
-    return {
-      afterBuildTicks: (scale: { ticks: { value: number }[]; chart: { width: number } }) => {
-        scale.ticks = ticks(scale.chart.width).map((value) => ({ value }));
-      },
-      grid: { color: inks.grid, tickLength: 4 },
-      border: { color: inks.axis },
-      ticks: {
-        callback: (value: number | string) => label(Number(value)),
-        color: inks.axis,
-        font: { family: inks.font, size: 13 },
-        autoSkip: false,
-        maxRotation: 0,
-      },
-    };
-  }
-
   function scales(): Record<string, Partial<ScaleOptionsByType<'linear'>>> {
     const result: Record<string, object> = {
       x: {
         type: 'linear',
         min: 0,
         max: spec.untilS,
-        ...axis((width) => spec.timeTicks(width), spec.timeLabel),
+        ...bare,
       },
     };
     spec.panels.forEach((panel, place) => {
@@ -135,7 +102,7 @@ export function createStackedChart(canvas: HTMLCanvasElement, first: StackedSpec
         weight: -place,
         min: 0,
         max: panel.max,
-        ...axis(() => spec.panels[place]?.ticks ?? [], spec.numberLabel),
+        ...bare,
       };
     });
     return result as Record<string, Partial<ScaleOptionsByType<'linear'>>>;

@@ -18,6 +18,9 @@ export interface SliderProps {
   onChange: (value: number) => void;
 }
 
+/** Letters that fit beside most names. */
+const longText = 9;
+
 function DrawnSlider(props: SliderProps): VNode {
   const { label, value, min, max, step, buttonStep = step, text, disabled = false, onChange } = props;
   const move = (by: number) => onChange(stepped({ value: value + by, min, max, step }));
@@ -38,7 +41,10 @@ function DrawnSlider(props: SliderProps): VNode {
         />
       </label>
       {/* The range itself says its value to a screen reader. */}
-      <span class="slider-value" aria-hidden="true">
+      <span
+        class={text.length > longText ? 'slider-value slider-value-long' : 'slider-value'}
+        aria-hidden="true"
+      >
         {text}
       </span>
       <button

@@ -4,6 +4,7 @@ import type { PrintedTable } from '../../../course/exercises/given-rows.ts';
 import { Key, type KeyEntry } from '../chart/Key.tsx';
 import { Announcement } from './Announcement.tsx';
 import { type Readout, Readouts } from './Readouts.tsx';
+import { Summary } from './Summary.tsx';
 import { TableTwin } from './TableTwin.tsx';
 
 export interface ExplorerFrameProps {
@@ -34,7 +35,7 @@ export function ExplorerFrame(props: ExplorerFrameProps): VNode {
         <legend class="visually-hidden">{words.frame.controls}</legend>
         {controls}
       </fieldset>
-      <p class="explorer-summary">{summary}</p>
+      <Summary text={summary} />
       <Announcement text={summary} />
       {more}
       <TableTwin table={table} />

@@ -11,8 +11,8 @@ export interface Readout {
 export function Readouts({ readouts }: { readouts: readonly Readout[] }): VNode {
   return (
     <dl class="explorer-readouts">
-      {readouts.map(({ name, value, main }) => (
-        <div key={name} class={main ? 'readout-main' : undefined}>
+      {readouts.map(({ name, value, main }, place) => (
+        <div key={place} class={main ? 'readout-main' : undefined}>
           <dt>{name}</dt>
           <dd>{value}</dd>
         </div>
