@@ -32,7 +32,9 @@ for (const path of sitePaths()) {
     expect(found(await new AxeBuilder({ page }).withTags(TAGS).analyze())).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
     // The new colours are on the screen after the next frame.
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
     expect(found(await new AxeBuilder({ page }).withRules(['color-contrast']).analyze())).toEqual([]);
     expect(complaints).toEqual([]);
   });
