@@ -43,4 +43,13 @@ describe('diagnose', () => {
       expect(names(stepId, given)).toEqual([]);
     }
   });
+
+  it('lists a pair once, and never two slips of one step', () => {
+    const pairs = names('heatRatio', 1 / Math.sqrt(3));
+    expect(new Set(pairs).size).toBe(pairs.length);
+    for (const pair of pairs) {
+      const steps = pair.split('+').map((name) => name.split('/')[0]);
+      expect(new Set(steps).size).toBe(steps.length);
+    }
+  });
 });

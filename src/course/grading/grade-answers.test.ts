@@ -114,4 +114,34 @@ describe('gradeAnswers', () => {
     });
     expect(outcome.kind === 'graded' && outcome.steps[0]?.diagnosis?.sets).toEqual([]);
   });
+
+  it('diagnoses wrong steps only', () => {
+    const outcome = grade({ currentA: '20 A', heatRatio: '4', verdict: 'stops' });
+    if (outcome.kind !== 'graded') throw new Error('expected a graded outcome');
+    expect(outcome.steps.map((step) => step.diagnosis !== null)).toEqual([true, false, false, false]);
+  });
+
+  it('looks for a slip from the learner’s own figure first, then from the key', () => {
+    const sets = (answers: Record<string, string>) => {
+      const outcome = grade(answers);
+      return outcome.kind === 'graded' ? outcome.steps[1]?.diagnosis?.sets : null;
+    };
+    const notSquared = [[{ stepId: 'heatRatio', slipId: 'not-squared' }]];
+    // From 20 A the slip gives 2; from the key, after the earlier figure was mended in the head, √⅓ needs two slips.
+    expect(sets({ currentA: '20 A', heatRatio: '2' })).toEqual(notSquared);
+    expect(sets({ currentA: '20 A', heatRatio: '0.3333' })).toEqual([
+      [{ stepId: 'currentA', slipId: 'three-phase' }],
+    ]);
+    expect(sets({ currentA: '20 A', heatRatio: '77' })).toEqual([]);
+  });
+
+  it('tells what a step should have been from the learner’s own figures', () => {
+    const outcome = grade({ currentA: '20 A', heatRatio: '3' });
+    expect(outcome.kind === 'graded' && outcome.steps[1]?.fromOwn).toBe(4);
+  });
+
+  it('does not mistake a figure out of all proportion for a carried one, even when what follows is worked from it', () => {
+    expect(marks(grade({ currentA: '51 A', heatRatio: '26.01' }))['heatRatio']).toBe('wrong');
+    expect(marks(grade({ currentA: '50 A', heatRatio: '25' }))['heatRatio']).toBe('carried');
+  });
 });
