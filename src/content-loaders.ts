@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Loader } from 'astro/loaders';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { describeIssues } from './course/schema/describe-issues.ts';
+import { checkedData } from './course/schema/checked-data.ts';
 
 /** A loader of one file per entry whose errors name file, field, expected, found and hint. */
 export function checkedGlob(loader: Loader, schema: z.ZodType): Loader {
@@ -12,7 +12,7 @@ export function checkedGlob(loader: Loader, schema: z.ZodType): Loader {
       loader.load({
         ...context,
         parseData: (entry) => {
-          validated(entry.filePath ?? entry.id, entry.data, schema);
+          checkedData(entry.filePath ?? entry.id, entry.data, schema);
           return context.parseData(entry);
         },
       }),
@@ -27,7 +27,7 @@ export function yamlList<T>(file: string, schema: z.ZodType<T>, idOf: (entry: T)
       const path = new URL(file, config.root);
       watcher?.add(path.pathname);
       const raw: unknown = parse(await readFile(path, 'utf8'));
-      const entries = validated(file, raw, z.array(schema));
+      const entries = checkedData(file, raw, z.array(schema));
       store.clear();
       for (const entry of entries) {
         const id = idOf(entry);
@@ -41,10 +41,4 @@ export function yamlList<T>(file: string, schema: z.ZodType<T>, idOf: (entry: T)
       }
     },
   };
-}
-
-function validated<T>(file: string, data: unknown, schema: z.ZodType<T>): T {
-  const result = schema.safeParse(data);
-  if (!result.success) throw new Error(`\n${describeIssues(file, data, result.error)}`);
-  return result.data;
 }

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, relative } from 'node:path';
 import { parseDocument } from 'yaml';
 import type { z } from 'zod';
+import { checkedData } from '../course/schema/checked-data.ts';
 
 /** The project's root: every command that reads content runs there. */
 export const projectRoot: string = process.cwd();
@@ -19,7 +20,7 @@ export interface ContentFile<T> {
 /**
  * Reads every YAML file under a content folder through a schema.
  *
- * @throws {Error} listing each fault as "file: field: expected …, found …"
+ * @throws {Error} listing each fault: file, field, expected, found, hint
  */
 export function readYamlFolder<T>(folder: string, schema: z.ZodType<T>): ContentFile<T>[] {
   const root = join(projectRoot, 'content', folder);
@@ -42,19 +43,10 @@ export function readYamlFolder<T>(folder: string, schema: z.ZodType<T>): Content
 export function parseYaml<T>(text: string, file: string, schema: z.ZodType<T>): T {
   const document = parseDocument(text, { merge: true });
   const [fault] = document.errors;
-  if (fault) throw new Error(`${file}: expected readable YAML, found ${fault.message}`);
-  const raw: unknown = document.toJS();
-  const parsed = schema.safeParse(raw);
-  if (parsed.success) return parsed.data;
-  const lines = parsed.error.issues.map((issue) => {
-    const field = issue.path.join('.') || '(whole file)';
-    return `${file}: ${field}: ${issue.message}; found ${foundAt(raw, issue.path)}`;
-  });
-  throw new Error(lines.join('\n'));
-}
-
-function foundAt(raw: unknown, path: readonly PropertyKey[]): string {
-  let found: unknown = raw;
-  for (const key of path) found = (found as Record<PropertyKey, unknown> | undefined)?.[key];
-  return found === undefined ? 'nothing' : JSON.stringify(found).slice(0, 80);
+  if (fault) {
+    throw new Error(
+      `\nfile:     ${file}\nfield:    the whole file\nexpected: readable YAML\nfound:    ${fault.message}\nhint:     look at the line named above it; text with a colon needs quotes.\n`,
+    );
+  }
+  return checkedData(file, document.toJS(), schema);
 }

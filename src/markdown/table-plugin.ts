@@ -14,7 +14,13 @@ export const tablePlugin = defineHastPlugin({
       ctx.replaceNode(node, {
         type: 'element',
         tagName: 'div',
-        properties: { className: ['table-scroll'], role: 'group', ariaLabel: 'Table', tabIndex: 0, dataTableBox: '' },
+        properties: {
+          className: ['table-scroll'],
+          role: 'group',
+          ariaLabel: 'Table',
+          tabIndex: 0,
+          dataTableBox: '',
+        },
         children: [node],
       });
     },

@@ -6,7 +6,11 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     include: ['src/{engine,course}/**/*.test.ts', 'tests/{published,properties}/**/*.test.ts'],
-    exclude: ['src/course/{progress,worksheets,schema}/**', 'tests/properties/answers.test.ts', 'node_modules/**'],
+    exclude: [
+      'src/course/{progress,worksheets,schema}/**',
+      'tests/properties/answers.test.ts',
+      'node_modules/**',
+    ],
     pool: 'threads',
   },
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readExercises } from '../../src/content-reader/read-exercises.ts';
 import { openSession } from '../../src/course/exercises/open-session.ts';
+import { loadWorksheet } from '../../src/course/worksheets/registry.ts';
 import { seeds } from '../support/seeds.ts';
 
 const exercises = readExercises();
@@ -38,6 +39,18 @@ describe.each(exercises.map((data) => [data.slug, data] as const))('exercise %s'
     for (const [stepId, mode] of Object.entries(data.exercise.steps)) {
       expect(shown.includes(stepId)).toBe(mode === 'shown');
     }
+  });
+
+  it('lets no shown step quote a step that is asked after or with it', async () => {
+    const worksheet = await loadWorksheet(data.exercise.worksheet);
+    const leaks = worksheet.steps.flatMap((step) =>
+      data.exercise.steps[step.id] === 'shown'
+        ? step.needs
+            .filter((need) => data.exercise.steps[need] === 'asked')
+            .map((need) => `${step.id} quotes ${need}`)
+        : [],
+    );
+    expect(leaks).toEqual([]);
   });
 
   it('gives the same sheet for the same seed, and another for another', async () => {

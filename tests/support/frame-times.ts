@@ -9,19 +9,10 @@
 import { fileURLToPath } from 'node:url';
 import { type CDPSession, chromium, type Locator, type Page } from '@playwright/test';
 import { serve } from '../../src/terminal/serve.ts';
+import { BROWSER_ARGS, ensureBrowser } from './find-browser.ts';
 
-const executablePath = '/usr/bin/chromium';
-const args = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--disable-frame-rate-limit',
-  '--disable-gpu-vsync',
-];
+const executablePath = ensureBrowser();
+const args = [...BROWSER_ARGS, '--disable-frame-rate-limit', '--disable-gpu-vsync'];
 const rates = [1, 4] as const;
 const samples = 40;
 /** Greatest medians [ms], by throttling rate. */

@@ -9,17 +9,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium } from '@playwright/test';
 import { serve } from '../../src/terminal/serve.ts';
+import { BROWSER_ARGS, ensureBrowser } from './find-browser.ts';
 
-const executablePath = '/usr/bin/chromium';
-const args = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
+const executablePath = ensureBrowser();
+const args = [...BROWSER_ARGS];
 const screens = [
   { name: 'phone', viewport: { width: 360, height: 740 } },
   { name: 'desktop', viewport: { width: 1280, height: 900 } },

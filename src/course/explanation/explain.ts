@@ -60,20 +60,24 @@ function formulaLines(worksheet: Worksheet, step: NumericStep<Values>, values: V
   const asSymbol = (path: string): MathNode => symbolTree(symbolOf(worksheet, path));
   const asFigure = (path: string): MathNode => {
     const quantity = quantityFor(worksheet, path);
+    const unit = quantity.unitInFormula ?? quantity.unit;
     const isStep = worksheet.steps.some((candidate) => candidate.id === path);
-    return figureTree(quantity, numberAtPath(values, path), isStep ? 4 : 'as-is');
+    const figures = quantity.figures ?? (isStep ? 4 : 'as-is');
+    return figureTree(unit ? { ...quantity, unit } : quantity, numberAtPath(values, path), figures);
   };
   const line = (symbolic: Formula): MathNode[] => [
     formulaTree(symbolic, asSymbol),
     formulaTree(symbolic, asFigure),
   ];
-  const result = figureTree(quantityFor(worksheet, step.id), numberAtPath(values, step.id), 4);
+  const quantity = quantityFor(worksheet, step.id);
+  const result = figureTree(quantity, numberAtPath(values, step.id), quantity.figures ?? 4);
   if (shape.op === 'equation') {
     const [left, leftFilled] = line(shape.left);
     const [right, rightFilled] = line(shape.right);
     return {
       formula: math(left, mo('='), right),
-      substituted: math(leftFilled, mo('='), rightFilled, mo('⇒'), asSymbol(step.id), mo('='), result),
+      // The result first: on a phone the end of a long line is out of sight.
+      substituted: math(asSymbol(step.id), mo('='), result, mo(':'), leftFilled, mo('='), rightFilled),
     };
   }
   const [symbolic, filled] = line(shape);

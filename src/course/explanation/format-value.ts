@@ -56,7 +56,7 @@ export function formatStepValue(
         `${worksheet.id}.${stepId}: expected a quantity and a number, found ${String(value)}`,
       );
     }
-    return formatFigure(quantity, value, 4);
+    return formatFigure(quantity, value, quantity.figures ?? 4);
   }
   const ids = typeof value === 'string' ? [value] : (value as readonly string[]);
   return ids.map((id) => fill(optionText(text, stepId, id))).join(' → ');

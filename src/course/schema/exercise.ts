@@ -29,7 +29,7 @@ export const exerciseSchema = z.strictObject({
   /** Id of an invented site in content/sites. */
   site: slug,
   minutes: z.number().int().min(1).max(30),
-  level: z.union([z.literal(1), z.literal(2), z.literal(3)]),
+  level: z.literal([1, 2, 3]),
   /** What the learner can do afterwards, and what is left out on purpose. */
   objective: words,
   outOfScope: words,

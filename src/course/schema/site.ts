@@ -12,8 +12,8 @@ export const siteSchema = z.strictObject({
   place: text,
   people: z.array(z.strictObject({ name: text, role: text })).min(1),
   summary: text,
-  acV: z.union([z.literal(120), z.literal(230), z.literal(400)]),
-  hz: z.union([z.literal(50), z.literal(60)]),
+  acV: z.literal([120, 230, 400]),
+  hz: z.literal([50, 60]),
   notes: z.array(text),
 });
 

@@ -14,6 +14,10 @@ export interface Quantity {
   dimension: Dimension;
   /** Unit to show it in; the format picks one when absent. */
   unit?: string;
+  /** Unit inside a formula, where "622 s" reads better than "10 min 22 s". */
+  unitInFormula?: string;
+  /** Significant figures inside a formula: few for constants worked out from a datasheet, 'as-is' for a round figure read off. */
+  figures?: number | 'as-is';
 }
 
 /**

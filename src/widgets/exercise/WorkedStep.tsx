@@ -16,11 +16,9 @@ export function WorkedStep({
       <p>{step.why}</p>
       {step.formula && <MathView node={step.formula} />}
       {step.substituted && <MathView node={step.substituted} />}
-      {!step.formula && (
-        <p>
-          <strong>{step.result}</strong>
-        </p>
-      )}
+      <p class="ws-result">
+        <strong>{step.result}</strong>
+      </p>
       <p class="ws-source">{fill(words.labels.source, { source: sources[step.source] ?? step.source })}</p>
     </>
   );

@@ -1,5 +1,6 @@
 import { loadCurrent } from '../../../engine/index.ts';
 import { fraction, power, root, sum } from '../formula.ts';
+import { slipsApart } from '../slips-apart.ts';
 import { defineWorksheet, type Worksheet } from '../worksheet.ts';
 import {
   add,
@@ -11,7 +12,6 @@ import {
   realPowersW,
   totalApparentPowerVa,
 } from './load-list.ts';
-import { slipsApart } from './slips-apart.ts';
 
 interface Values {
   loads: readonly NameplateLoad[];

@@ -1,50 +1,37 @@
-import { type HeatState, heatTarget, type InverterModel, settledHeat } from '../../../engine/index.ts';
+import type { InverterModel } from '../../../engine/index.ts';
 import { difference, fraction, product } from '../formula.ts';
 import { defineWorksheet } from '../worksheet.ts';
-import { areApart } from './are-apart.ts';
-import { demandFormula, heatQuantities, stopTimeEquation } from './heat-formula.ts';
-import { perModel } from './per-model.ts';
-import { readsWell, tableLoads } from './printed-curve.ts';
-import { stopTimeOrNull, stopTimeS } from './stop-time.ts';
+import {
+  demandFormula,
+  demandStep,
+  heatQuantities,
+  stopTimeEquation,
+  timeInSeconds,
+} from './heat-formula.ts';
+import {
+  columnsOf,
+  curveAfter,
+  demandAt,
+  isTellingLoad,
+  otherPrevious,
+  previousLoads,
+  spread,
+} from './previous-load.ts';
+import { rowStep } from './row-step.ts';
+import { stopTimeS } from './stop-time.ts';
+import { multipleRows, rowFor, timeBetweenRows } from './table-rows.ts';
 
 interface Values {
   inverter: InverterModel;
   previousRatio: number;
   loadRatio: number;
   heatBeforeRatio: number;
+  rowRatio: number;
+  demandRatio: number;
   timeFromNoLoadS: number;
   timeLeftS: number;
   lostShareRatio: number;
 }
-
-/** Previous loads that the printed tables have a row or a column for. */
-const previousLoads = [0, 0.5, 0.6, 0.7, 0.8] as const;
-
-const settledAt = (inverter: InverterModel, loadRatio: number): HeatState =>
-  settledHeat(inverter, loadRatio * inverter.continuousA);
-
-/** Heat of both nodes when their sum is known and has settled. */
-const spread = (inverter: InverterModel, heatRatio: number): HeatState => {
-  const fast = inverter.network.fastShareRatio * heatRatio;
-  return { fast, slow: heatRatio - fast };
-};
-
-const curveAfter = (inverter: InverterModel, previousRatio: number) => (loadRatio: number) =>
-  stopTimeOrNull({
-    model: inverter,
-    currentA: loadRatio * inverter.continuousA,
-    heat: settledAt(inverter, previousRatio),
-  });
-
-const rowsOf = perModel((inverter) =>
-  tableLoads(
-    previousLoads.map((previous) => curveAfter(inverter, previous)),
-    { from: 1.05, to: inverter.limitA / inverter.continuousA, widest: 0.1 },
-  ),
-);
-
-const demandAt = (inverter: InverterModel, loadRatio: number): number =>
-  heatTarget(inverter, loadRatio * inverter.continuousA);
 
 export const afterPreviousLoad = defineWorksheet<Values>({
   id: 'after-previous-load',
@@ -59,32 +46,15 @@ export const afterPreviousLoad = defineWorksheet<Values>({
     previousRatio: { symbol: 'm_before', dimension: 'ratio' },
     loadRatio: { symbol: 'm', dimension: 'ratio' },
     heatBeforeRatio: { symbol: 'h_before', dimension: 'ratio' },
-    timeFromNoLoadS: { symbol: 't_cold', dimension: 'time' },
-    timeLeftS: { symbol: 't', dimension: 'time' },
+    rowRatio: { symbol: 'm_row', dimension: 'ratio' },
+    demandRatio: { symbol: 'u', dimension: 'ratio' },
+    timeFromNoLoadS: timeInSeconds('t_idle'),
+    timeLeftS: timeInSeconds('t'),
     lostShareRatio: { symbol: 'r', dimension: 'ratio' },
   },
-  // Where the overload lasts only minutes, time and missing heat are nearly in proportion: the slip would be no slip.
-  accepts: ({ inverter, previousRatio, loadRatio }) => {
-    const fromNoLoadS = curveAfter(inverter, 0)(loadRatio);
-    const leftS = curveAfter(inverter, previousRatio)(loadRatio);
-    if (fromNoLoadS === null || leftS === null) return false;
-    const { surge, longDuration } = inverter.datasheet;
-    const lost = 1 - leftS / fromNoLoadS;
-    return (
-      previousLoads.some((previous) => previous === previousRatio) &&
-      loadRatio < (inverter.limitA / inverter.continuousA) * 0.98 &&
-      areApart([fromNoLoadS, leftS, surge.durationS, longDuration.durationS], 0.08) &&
-      areApart(
-        [leftS, fromNoLoadS * (1 - demandAt(inverter, previousRatio)), fromNoLoadS * (1 - previousRatio)],
-        0.08,
-      ) &&
-      [1 - lost, lost / (1 - lost)].every((slip) => Math.abs(slip - lost) > 0.05) &&
-      Math.abs(lost / (1 - lost) - (1 - lost)) > 0.05 &&
-      readsWell(curveAfter(inverter, 0), rowsOf(inverter), loadRatio) &&
-      readsWell(curveAfter(inverter, previousRatio), rowsOf(inverter), loadRatio)
-    );
-  },
-  tables: ({ inverter }) => [
+  accepts: isTellingLoad,
+  datasheetLines: ['continuous', 'longDuration', 'surge'],
+  tables: ({ inverter, previousRatio }) => [
     {
       id: 'losses',
       columns: [
@@ -100,14 +70,14 @@ export const afterPreviousLoad = defineWorksheet<Values>({
       id: 'timeToStop',
       columns: [
         { id: 'loadRatio', dimension: 'ratio' },
-        ...previousLoads.map((previous) => ({
+        ...columnsOf(previousRatio).map((previous) => ({
           id: `after${Math.round(previous * 100)}`,
           dimension: 'time' as const,
         })),
       ],
-      rows: rowsOf(inverter).map((ratio) => [
+      rows: multipleRows(inverter).map((ratio) => [
         ratio,
-        ...previousLoads.map((previous) => curveAfter(inverter, previous)(ratio)),
+        ...columnsOf(previousRatio).map((previous) => curveAfter(inverter, previous)(ratio)),
       ]),
     },
   ],
@@ -133,46 +103,81 @@ export const afterPreviousLoad = defineWorksheet<Values>({
         { id: 'what-is-left', solve: ({ inverter, previousRatio }) => 1 - demandAt(inverter, previousRatio) },
       ],
     },
+    rowStep<Values>({
+      id: 'rowRatio',
+      needs: ['inverter', 'previousRatio', 'loadRatio'],
+      rows: ({ inverter }) => multipleRows(inverter),
+      load: ({ loadRatio }) => loadRatio,
+      slips: [
+        {
+          id: 'loads-added',
+          solve: ({ inverter, previousRatio, loadRatio }) =>
+            rowFor(multipleRows(inverter), previousRatio + loadRatio),
+        },
+      ],
+    }),
+    demandStep<Values>({
+      id: 'demandRatio',
+      needs: ['inverter', 'rowRatio'],
+      currentA: ({ inverter, rowRatio }) => rowRatio * inverter.continuousA,
+      current: product('rowRatio', 'inverter.continuousA'),
+    }),
     {
       kind: 'numeric',
       id: 'timeFromNoLoadS',
-      needs: ['inverter', 'previousRatio', 'loadRatio'],
-      solve: ({ inverter, loadRatio }) =>
-        stopTimeS({ model: inverter, currentA: loadRatio * inverter.continuousA }),
-      formula: stopTimeEquation({
-        current: product('loadRatio', 'inverter.continuousA'),
-        time: 'timeFromNoLoadS',
-      }),
-      tolerance: { relative: 0.07 },
+      needs: ['inverter', 'previousRatio', 'loadRatio', 'rowRatio', 'demandRatio'],
+      solve: ({ inverter, rowRatio }) =>
+        stopTimeS({ model: inverter, currentA: rowRatio * inverter.continuousA }),
+      formula: stopTimeEquation({ demand: 'demandRatio', time: 'timeFromNoLoadS' }),
+      tolerance: { relative: 0.03 },
       source: 'derived',
       slips: [
-        { id: 'surge-time', solve: ({ inverter }) => inverter.datasheet.surge.durationS },
-        { id: 'long-duration-time', solve: ({ inverter }) => inverter.datasheet.longDuration.durationS },
         {
           id: 'previous-column',
-          solve: ({ inverter, previousRatio, loadRatio }) => curveAfter(inverter, previousRatio)(loadRatio),
+          solve: ({ inverter, previousRatio, rowRatio }) => curveAfter(inverter, previousRatio)(rowRatio),
         },
+        {
+          id: 'between-rows',
+          solve: ({ inverter, loadRatio }) =>
+            timeBetweenRows(curveAfter(inverter, 0), multipleRows(inverter), loadRatio),
+        },
+        { id: 'surge-time', solve: ({ inverter }) => inverter.datasheet.surge.durationS },
+        { id: 'long-duration-time', solve: ({ inverter }) => inverter.datasheet.longDuration.durationS },
       ],
     },
     {
       kind: 'numeric',
       id: 'timeLeftS',
-      needs: ['inverter', 'previousRatio', 'loadRatio', 'heatBeforeRatio', 'timeFromNoLoadS'],
-      solve: ({ inverter, loadRatio, heatBeforeRatio }) =>
+      needs: [
+        'inverter',
+        'previousRatio',
+        'loadRatio',
+        'heatBeforeRatio',
+        'rowRatio',
+        'demandRatio',
+        'timeFromNoLoadS',
+      ],
+      solve: ({ inverter, rowRatio, heatBeforeRatio }) =>
         stopTimeS({
           model: inverter,
-          currentA: loadRatio * inverter.continuousA,
+          currentA: rowRatio * inverter.continuousA,
           heat: spread(inverter, heatBeforeRatio),
         }),
-      formula: stopTimeEquation({
-        current: product('loadRatio', 'inverter.continuousA'),
-        time: 'timeLeftS',
-        before: product('heatBeforeRatio', 'inverter.continuousLossW'),
-      }),
-      tolerance: { relative: 0.07 },
+      formula: stopTimeEquation({ demand: 'demandRatio', time: 'timeLeftS', start: 'heatBeforeRatio' }),
+      tolerance: { relative: 0.03 },
       source: 'derived',
       slips: [
         { id: 'as-from-no-load', solve: ({ timeFromNoLoadS }) => timeFromNoLoadS },
+        {
+          id: 'other-column',
+          solve: ({ inverter, previousRatio, rowRatio }) =>
+            curveAfter(inverter, otherPrevious(previousRatio))(rowRatio),
+        },
+        {
+          id: 'between-rows',
+          solve: ({ inverter, previousRatio, loadRatio }) =>
+            timeBetweenRows(curveAfter(inverter, previousRatio), multipleRows(inverter), loadRatio),
+        },
         {
           id: 'heat-taken-off-time',
           solve: ({ timeFromNoLoadS, heatBeforeRatio }) => timeFromNoLoadS * (1 - heatBeforeRatio),

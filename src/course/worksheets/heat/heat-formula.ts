@@ -1,6 +1,7 @@
+import { heatTarget, type InverterModel } from '../../../engine/index.ts';
 import type { Equation, Formula } from '../formula.ts';
-import { difference, equation, exp, fraction, power, product, sum } from '../formula.ts';
-import type { Quantity } from '../worksheet.ts';
+import { difference, equation, exp, fraction, negative, power, product, sum } from '../formula.ts';
+import type { NumericStep, Quantity } from '../worksheet.ts';
 
 type Term = Formula | string | number;
 
@@ -10,58 +11,84 @@ export const heatQuantities: Readonly<Record<string, Quantity>> = {
   'inverter.datasheet.referenceAmbientC': { symbol: 'T_ref', dimension: 'temperature' },
   'inverter.datasheet.hot.ambientC': { symbol: 'T_hot', dimension: 'temperature' },
   'inverter.datasheet.surge.durationS': { symbol: 't_surge', dimension: 'time' },
-  'inverter.limitC': { symbol: 'T_stop', dimension: 'temperature' },
-  'inverter.continuousA': { symbol: 'I_cont', dimension: 'current', unit: 'A' },
-  'inverter.continuousLossW': { symbol: 'P_cont', dimension: 'real-power', unit: 'W' },
+  'inverter.limitC': { symbol: 'T_stop', dimension: 'temperature', figures: 3 },
+  'inverter.continuousA': { symbol: 'I_cont', dimension: 'current', unit: 'A', figures: 3 },
+  'inverter.continuousLossW': { symbol: 'P_cont', dimension: 'real-power', unit: 'W', figures: 4 },
   'inverter.losses.constantW': { symbol: 'P_0', dimension: 'real-power', unit: 'W' },
   // Watts per ampere are volts, watts per ampere squared are ohms.
-  'inverter.losses.linearWPerA': { symbol: 'b', dimension: 'voltage', unit: 'V' },
-  'inverter.losses.squareWPerA2': { symbol: 'c', dimension: 'resistance', unit: 'Ω' },
-  'inverter.network.fastShareRatio': { symbol: 'k', dimension: 'ratio' },
-  'inverter.network.fastTimeConstantS': { symbol: 'τ_fast', dimension: 'time', unit: 's' },
-  'inverter.network.slowTimeConstantS': { symbol: 'τ_slow', dimension: 'time', unit: 's' },
+  'inverter.losses.linearWPerA': { symbol: 'b', dimension: 'voltage', unit: 'V', figures: 3 },
+  'inverter.losses.squareWPerA2': { symbol: 'c', dimension: 'resistance', unit: 'Ω', figures: 3 },
+  'inverter.network.fastShareRatio': { symbol: 'k', dimension: 'ratio', figures: 3 },
+  'inverter.network.fastTimeConstantS': { symbol: 'τ_small', dimension: 'time', unit: 's', figures: 3 },
+  'inverter.network.slowTimeConstantS': { symbol: 'τ_big', dimension: 'time', unit: 's', figures: 4 },
 };
+
+/** A time that a formula shows in seconds, whatever the answer is written in. */
+export const timeInSeconds = (symbol: string): Quantity => ({
+  symbol,
+  dimension: 'time',
+  unitInFormula: 's',
+});
 
 export const fastShare = 'inverter.network.fastShareRatio';
 export const slowShare = difference(1, fastShare);
 export const fastTime = 'inverter.network.fastTimeConstantS';
 export const slowTime = 'inverter.network.slowTimeConstantS';
 
-/** Loss at a current: P₀ + b·I + c·I². */
-export const lossFormula = (current: Term): Formula =>
-  sum(
-    'inverter.losses.constantW',
-    product('inverter.losses.linearWPerA', current),
-    product('inverter.losses.squareWPerA2', power(current, 2)),
-  );
+/** Heat at which the unit settles with nothing connected. */
+export const idleHeat = fraction('inverter.losses.constantW', 'inverter.continuousLossW');
 
 /** Demand: the heat at which a current would settle, 1 under the continuous rating. */
 export const demandFormula = (current: Term): Formula =>
-  fraction(lossFormula(current), 'inverter.continuousLossW');
+  fraction(
+    sum(
+      'inverter.losses.constantW',
+      product('inverter.losses.linearWPerA', current),
+      product('inverter.losses.squareWPerA2', power(current, 2)),
+    ),
+    'inverter.continuousLossW',
+  );
 
-/** What is left of a step after a time, summed over both nodes: k·e^(−t/τ_fast) + (1 − k)·e^(−t/τ_slow). */
-export const stepLeft = (time: Term): Formula =>
-  sum(fraction(fastShare, exp(fraction(time, fastTime))), fraction(slowShare, exp(fraction(time, slowTime))));
+/** What a part has still to go after a time, as a share of its way: e^(−t/τ). */
+export const stillToGo = (time: Term, timeConstant: string): Formula =>
+  exp(negative(fraction(time, timeConstant)));
 
 /**
- * The equation behind a time to stop: how far the loss lies above the loss allowed, as a share of the step from the loss at
- * the start, equals what is left of the step at that time.
+ * The line that a time-to-stop table is drawn from: the heat demand above what is allowed, as a share of the whole climb,
+ * equals what both parts have still to go at that time.
  *
- * @param given.allowed  loss allowed in these surroundings; the continuous rating's when absent
- * @param given.before   loss that the unit had settled under; its loss at no load when absent
+ * @param given.demand   path of the heat demand
+ * @param given.allowed  heat allowed in these surroundings; 1 when absent
+ * @param given.start    settled heat at the start; that at no load when absent
  */
-export function stopTimeEquation(given: {
-  current: Term;
-  time: Term;
+export const stopTimeEquation = (given: {
+  demand: string;
+  time: string;
   allowed?: Term;
-  before?: Term;
-}): Equation {
-  const loss = lossFormula(given.current);
-  return equation(
-    fraction(
-      difference(loss, given.allowed ?? 'inverter.continuousLossW'),
-      difference(loss, given.before ?? 'inverter.losses.constantW'),
+  start?: Term;
+}): Equation =>
+  equation(
+    fraction(difference(given.demand, given.allowed ?? 1), difference(given.demand, given.start ?? idleHeat)),
+    sum(
+      product(fastShare, stillToGo(given.time, fastTime)),
+      product(slowShare, stillToGo(given.time, slowTime)),
     ),
-    stepLeft(given.time),
   );
-}
+
+/** The heat demand of a load, worked out once for the lines that follow. */
+export const demandStep = <V extends { inverter: InverterModel }>(given: {
+  id: keyof V & string;
+  needs: readonly (keyof V & string)[];
+  currentA(values: V): number;
+  current: Term | ((values: V) => Term);
+}): NumericStep<V> => ({
+  kind: 'numeric',
+  id: given.id,
+  needs: given.needs,
+  solve: (values) => heatTarget(values.inverter, given.currentA(values)),
+  formula: (values) =>
+    demandFormula(typeof given.current === 'function' ? given.current(values) : given.current),
+  tolerance: { relative: 0.02 },
+  source: 'derived',
+  slips: [],
+});

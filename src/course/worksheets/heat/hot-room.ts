@@ -1,70 +1,61 @@
-import { continuousCurrentA, type InverterModel, loadCurrent } from '../../../engine/index.ts';
-import { difference, equation, fraction, product } from '../formula.ts';
+import { allowedHeat, type InverterModel, loadCurrent } from '../../../engine/index.ts';
+import { areApart } from '../are-apart.ts';
+import { difference, equation, fraction } from '../formula.ts';
 import { defineWorksheet } from '../worksheet.ts';
-import { areApart } from './are-apart.ts';
-import { demandFormula, heatQuantities, stopTimeEquation } from './heat-formula.ts';
-import { readsWell, tableLoads } from './printed-curve.ts';
+import {
+  demandFormula,
+  demandStep,
+  heatQuantities,
+  stopTimeEquation,
+  timeInSeconds,
+} from './heat-formula.ts';
+import { columnsOf, continuousOf, curveAt, deratedTime, onStraightLine, type Room, rowsOf } from './room.ts';
+import { rowStep } from './row-step.ts';
 import { stopTimeOrNull, stopTimeS } from './stop-time.ts';
+import { liesBetweenRows, rowFor, timeBetweenRows } from './table-rows.ts';
 
 interface Values {
   inverter: InverterModel;
   apparentPowerVa: number;
   roomC: number;
   loadA: number;
+  allowedHeatRatio: number;
   continuousThereA: number;
   whereItStops: string;
+  rowA: number;
+  demandRatio: number;
   timeToStopS: number;
 }
-
-type Room = Pick<Values, 'inverter' | 'roomC'>;
 
 const currentOf = (inverter: InverterModel, apparentPowerVa: number): number =>
   loadCurrent({ apparentPowerVa, voltageV: inverter.datasheet.acNominalV, phases: 1 }).currentA;
 
-const continuousOf = ({ inverter, roomC }: Room): number =>
-  continuousCurrentA({ model: inverter, ambientC: roomC });
-
-/** What the straight line through the two stated ratings gives, so many kelvin above the reference ambient. */
-function onStraightLine(inverter: InverterModel, aboveReferenceK: number): number {
-  const { hot, referenceAmbientC } = inverter.datasheet;
-  const lostPerKelvinA = (inverter.continuousA - inverter.hotA) / (hot.ambientC - referenceAmbientC);
-  return inverter.continuousA - lostPerKelvinA * aboveReferenceK;
-}
-
-/** As far on the other side of the reference ambient as the room is on this one. */
-const mirrored = ({ inverter, roomC }: Room): number => 2 * inverter.datasheet.referenceAmbientC - roomC;
-
-const curveAt = (inverter: InverterModel, ambientC: number) => (currentA: number) =>
-  stopTimeOrNull({ model: inverter, currentA, ambientC });
-
-const columnsOf = ({ inverter, roomC }: Room): number[] =>
-  [...new Set([inverter.datasheet.referenceAmbientC, roomC, mirrored({ inverter, roomC })])].sort(
-    (a, b) => a - b,
+function accepts({ inverter, apparentPowerVa, roomC }: Room & Pick<Values, 'apparentPowerVa'>): boolean {
+  const { referenceAmbientC, hot, longDuration } = inverter.datasheet;
+  const room = { inverter, roomC };
+  const loadA = currentOf(inverter, apparentPowerVa);
+  const rows = rowsOf(room);
+  const row = rowFor(rows, loadA);
+  if (row === null || !liesBetweenRows(rows, loadA)) return false;
+  return (
+    roomC % 5 === 0 &&
+    Math.abs(roomC - referenceAmbientC) >= 5 &&
+    roomC !== hot.ambientC &&
+    // The line that the hint speaks of must lead inside the tolerance.
+    Math.abs(onStraightLine(inverter, roomC - referenceAmbientC) / continuousOf(room) - 1) < 0.017 &&
+    loadA > continuousOf(room) * 1.03 &&
+    [inverter.continuousA, inverter.hotA].every((rating) => Math.abs(loadA / rating - 1) > 0.02) &&
+    areApart(
+      [
+        ...columnsOf(room).map((ambientC) => curveAt(inverter, ambientC)(row)),
+        timeBetweenRows(curveAt(inverter, roomC), rows, loadA),
+        deratedTime(room, row),
+        longDuration.durationS,
+      ],
+      0.035,
+    )
   );
-
-const rowsOf = ({ inverter, roomC }: Room): number[] =>
-  tableLoads(
-    columnsOf({ inverter, roomC }).map((ambientC) => curveAt(inverter, ambientC)),
-    {
-      from: Math.min(inverter.continuousA, continuousOf({ inverter, roomC })),
-      to: inverter.limitA,
-      widest: inverter.continuousA / 8,
-    },
-  );
-
-/** The time at the reference ambient, shortened as the current is: the wrong thing derated. */
-function deratedTime({ inverter, roomC }: Room, loadA: number): number | null {
-  const timeS = stopTimeOrNull({ model: inverter, currentA: loadA });
-  return timeS === null ? null : (timeS * continuousOf({ inverter, roomC })) / inverter.continuousA;
 }
-
-const lossAllowed = product(
-  'inverter.continuousLossW',
-  fraction(
-    difference('inverter.limitC', 'roomC'),
-    difference('inverter.limitC', 'inverter.datasheet.referenceAmbientC'),
-  ),
-);
 
 export const hotRoom = defineWorksheet<Values>({
   id: 'hot-room',
@@ -79,35 +70,14 @@ export const hotRoom = defineWorksheet<Values>({
     apparentPowerVa: { symbol: 'S', dimension: 'apparent-power' },
     roomC: { symbol: 'T_room', dimension: 'temperature' },
     loadA: { symbol: 'I', dimension: 'current', unit: 'A' },
+    allowedHeatRatio: { symbol: 'h_room', dimension: 'ratio' },
     continuousThereA: { symbol: 'I_room', dimension: 'current', unit: 'A' },
-    timeToStopS: { symbol: 't', dimension: 'time' },
+    rowA: { symbol: 'I_row', dimension: 'current', unit: 'A', figures: 'as-is' },
+    demandRatio: { symbol: 'u', dimension: 'ratio' },
+    timeToStopS: timeInSeconds('t'),
   },
-  accepts: ({ inverter, apparentPowerVa, roomC }) => {
-    const { referenceAmbientC, hot } = inverter.datasheet;
-    const loadA = currentOf(inverter, apparentPowerVa);
-    return (
-      roomC % 5 === 0 &&
-      Math.abs(roomC - referenceAmbientC) >= 5 &&
-      roomC !== hot.ambientC &&
-      // The line that the hint speaks of must lead inside the tolerance.
-      Math.abs(onStraightLine(inverter, roomC - referenceAmbientC) / continuousOf({ inverter, roomC }) - 1) <
-        0.017 &&
-      mirrored({ inverter, roomC }) >= 0 &&
-      loadA < inverter.limitA * 0.98 &&
-      loadA > continuousOf({ inverter, roomC }) * 1.03 &&
-      Math.abs(loadA / inverter.continuousA - 1) > 0.015 &&
-      Math.abs(loadA / inverter.hotA - 1) > 0.02 &&
-      areApart(
-        [
-          ...columnsOf({ inverter, roomC }).map((ambientC) => curveAt(inverter, ambientC)(loadA)),
-          deratedTime({ inverter, roomC }, loadA),
-          inverter.datasheet.longDuration.durationS,
-        ],
-        0.075,
-      ) &&
-      readsWell(curveAt(inverter, roomC), rowsOf({ inverter, roomC }), loadA)
-    );
-  },
+  accepts,
+  datasheetLines: ['output', 'continuous', 'hot', 'longDuration'],
   tables: ({ inverter, roomC }) => {
     const ambients = columnsOf({ inverter, roomC });
     const { referenceAmbientC, hot } = inverter.datasheet;
@@ -158,16 +128,23 @@ export const hotRoom = defineWorksheet<Values>({
     },
     {
       kind: 'numeric',
-      id: 'continuousThereA',
+      id: 'allowedHeatRatio',
       needs: ['inverter', 'roomC'],
-      solve: continuousOf,
-      formula: equation(
-        demandFormula('continuousThereA'),
-        fraction(
-          difference('inverter.limitC', 'roomC'),
-          difference('inverter.limitC', 'inverter.datasheet.referenceAmbientC'),
-        ),
+      solve: ({ inverter, roomC }) => allowedHeat({ model: inverter, ambientC: roomC }),
+      formula: fraction(
+        difference('inverter.limitC', 'roomC'),
+        difference('inverter.limitC', 'inverter.datasheet.referenceAmbientC'),
       ),
+      tolerance: { relative: 0.02 },
+      source: 'derived',
+      slips: [],
+    },
+    {
+      kind: 'numeric',
+      id: 'continuousThereA',
+      needs: ['inverter', 'roomC', 'allowedHeatRatio'],
+      solve: continuousOf,
+      formula: equation(demandFormula('continuousThereA'), 'allowedHeatRatio'),
       tolerance: { relative: 0.02 },
       source: 'derived',
       slips: [
@@ -199,27 +176,45 @@ export const hotRoom = defineWorksheet<Values>({
         { id: 'thinks-both', solve: () => 'both' },
       ],
     },
+    rowStep<Values>({
+      id: 'rowA',
+      needs: ['inverter', 'roomC', 'loadA'],
+      rows: rowsOf,
+      load: ({ loadA }) => loadA,
+      slips: [],
+    }),
+    demandStep<Values>({
+      id: 'demandRatio',
+      needs: ['inverter', 'rowA'],
+      currentA: ({ rowA }) => rowA,
+      current: 'rowA',
+    }),
     {
       kind: 'numeric',
       id: 'timeToStopS',
-      needs: ['inverter', 'roomC', 'loadA'],
-      solve: ({ inverter, roomC, loadA }) => stopTimeS({ model: inverter, currentA: loadA, ambientC: roomC }),
-      formula: stopTimeEquation({ current: 'loadA', time: 'timeToStopS', allowed: lossAllowed }),
-      tolerance: { relative: 0.07 },
+      needs: ['inverter', 'roomC', 'loadA', 'allowedHeatRatio', 'rowA', 'demandRatio'],
+      solve: ({ inverter, roomC, rowA }) => stopTimeS({ model: inverter, currentA: rowA, ambientC: roomC }),
+      formula: stopTimeEquation({
+        demand: 'demandRatio',
+        time: 'timeToStopS',
+        allowed: 'allowedHeatRatio',
+      }),
+      tolerance: { relative: 0.03 },
       source: 'derived',
       slips: [
         {
           id: 'reference-column',
-          solve: ({ inverter, loadA }) => stopTimeOrNull({ model: inverter, currentA: loadA }),
+          solve: ({ inverter, rowA }) => stopTimeOrNull({ model: inverter, currentA: rowA }),
         },
         {
-          id: 'other-side-column',
-          solve: ({ inverter, roomC, loadA }) =>
-            stopTimeOrNull({ model: inverter, currentA: loadA, ambientC: mirrored({ inverter, roomC }) }),
+          id: 'hot-column',
+          solve: ({ inverter, rowA }) => curveAt(inverter, inverter.datasheet.hot.ambientC)(rowA),
         },
+        { id: 'time-derated', solve: (values) => deratedTime(values, values.rowA) },
         {
-          id: 'time-derated',
-          solve: ({ inverter, roomC, loadA }) => deratedTime({ inverter, roomC }, loadA),
+          id: 'between-rows',
+          solve: (values) =>
+            timeBetweenRows(curveAt(values.inverter, values.roomC), rowsOf(values), values.loadA),
         },
         { id: 'long-duration-row', solve: ({ inverter }) => inverter.datasheet.longDuration.durationS },
       ],

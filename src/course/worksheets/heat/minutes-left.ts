@@ -1,12 +1,11 @@
 import { type InverterModel, loadCurrent, overloadLevel } from '../../../engine/index.ts';
-import { slipsApart } from '../current/slips-apart.ts';
+import { areApart } from '../are-apart.ts';
 import { fraction, product } from '../formula.ts';
-import { defineWorksheet, type Worksheet } from '../worksheet.ts';
-import { areApart } from './are-apart.ts';
-import { heatQuantities, stopTimeEquation } from './heat-formula.ts';
-import { perModel } from './per-model.ts';
-import { readsWell, tableLoads } from './printed-curve.ts';
+import { defineWorksheet } from '../worksheet.ts';
+import { demandStep, heatQuantities, stopTimeEquation, timeInSeconds } from './heat-formula.ts';
+import { rowStep } from './row-step.ts';
 import { stopTimeOrNull, stopTimeS } from './stop-time.ts';
+import { liesBetweenRows, multipleRows, rowBelow, rowFor, timeBetweenRows } from './table-rows.ts';
 
 interface Values {
   inverter: InverterModel;
@@ -15,6 +14,8 @@ interface Values {
   loadA: number;
   loadRatio: number;
   level: string;
+  rowRatio: number;
+  demandRatio: number;
   timeToStopS: number;
 }
 
@@ -26,17 +27,55 @@ const currentOf = ({ inverter, realPowerW, powerFactor }: Givens): number =>
 const curveOf = (inverter: InverterModel) => (loadRatio: number) =>
   stopTimeOrNull({ model: inverter, currentA: loadRatio * inverter.continuousA });
 
-const rowsOf = perModel((inverter) =>
-  tableLoads([curveOf(inverter)], { from: 1.02, to: inverter.limitA / inverter.continuousA, widest: 0.1 }),
-);
+/** The row of the watts, taken as volt-amperes. */
+const rowOfWatts = ({ inverter, realPowerW }: Pick<Givens, 'inverter' | 'realPowerW'>): number | null =>
+  rowFor(multipleRows(inverter), realPowerW / inverter.datasheet.acNominalV / inverter.continuousA);
 
 /** What the wrong laws for the time give. */
-const inverseTime = (inverter: InverterModel, currentA: number, exponent: 1 | 2): number =>
-  inverter.datasheet.longDuration.durationS * (inverter.longDurationA / currentA) ** exponent;
+const inverseTime = (inverter: InverterModel, loadRatio: number, exponent: 1 | 2): number =>
+  inverter.datasheet.longDuration.durationS *
+  (inverter.longDurationA / (loadRatio * inverter.continuousA)) ** exponent;
 
 const ratingsColumns = ['continuousA', 'longDurationA', 'surgeA', 'limitA'] as const;
 
-export const minutesLeft: Worksheet = defineWorksheet<Values>({
+function accepts(givens: Givens): boolean {
+  const { inverter, powerFactor } = givens;
+  const currentA = currentOf(givens);
+  const ratio = currentA / inverter.continuousA;
+  const rows = multipleRows(inverter);
+  const row = rowFor(rows, ratio);
+  if (powerFactor > 0.95 || row === null || !liesBetweenRows(rows, ratio)) return false;
+  return (
+    Math.abs(currentA / inverter.longDurationA - 1) > 0.012 &&
+    // The slips of the current lead through to the multiple where the current is not asked.
+    areApart(
+      [
+        ratio,
+        ratio * powerFactor,
+        ratio * powerFactor ** 2,
+        ratio / Math.sqrt(3),
+        1 / ratio,
+        currentA / inverter.surgeA,
+        currentA / inverter.longDurationA,
+      ],
+      0.012,
+    ) &&
+    new Set([row, rowBelow(rows, ratio), rowOfWatts(givens)]).size === 3 &&
+    areApart(
+      [
+        curveOf(inverter)(row),
+        timeBetweenRows(curveOf(inverter), rows, ratio),
+        inverseTime(inverter, ratio, 1),
+        inverseTime(inverter, ratio, 2),
+        inverter.datasheet.surge.durationS,
+        inverter.datasheet.longDuration.durationS,
+      ],
+      0.035,
+    )
+  );
+}
+
+export const minutesLeft = defineWorksheet<Values>({
   id: 'minutes-left',
   unit: 2,
   givens: {
@@ -50,32 +89,12 @@ export const minutesLeft: Worksheet = defineWorksheet<Values>({
     powerFactor: { symbol: 'PF', dimension: 'ratio' },
     loadA: { symbol: 'I', dimension: 'current', unit: 'A' },
     loadRatio: { symbol: 'm', dimension: 'ratio' },
-    timeToStopS: { symbol: 't', dimension: 'time' },
+    rowRatio: { symbol: 'm_row', dimension: 'ratio' },
+    demandRatio: { symbol: 'u', dimension: 'ratio' },
+    timeToStopS: timeInSeconds('t'),
   },
-  accepts: (givens) => {
-    const { inverter, powerFactor } = givens;
-    const currentA = currentOf(givens);
-    const ratio = currentA / inverter.continuousA;
-    return (
-      powerFactor <= 0.95 &&
-      ratio >= 1.06 &&
-      currentA < inverter.limitA * 0.98 &&
-      areApart([1, powerFactor, powerFactor ** 2, Math.sqrt(1 / 3)], 0.015) &&
-      areApart([ratio, 1 / ratio, currentA / inverter.surgeA, currentA / inverter.longDurationA], 0.012) &&
-      areApart(
-        [
-          curveOf(inverter)(ratio),
-          inverseTime(inverter, currentA, 1),
-          inverseTime(inverter, currentA, 2),
-          inverter.datasheet.surge.durationS,
-          inverter.datasheet.longDuration.durationS,
-        ],
-        0.09,
-      ) &&
-      readsWell(curveOf(inverter), rowsOf(inverter), ratio) &&
-      slipsApart(minutesLeft, { ...givens }, 'timeToStopS')
-    );
-  },
+  accepts,
+  datasheetLines: ['output', 'continuous', 'longDuration', 'surge', 'currentLimit'],
   tables: ({ inverter }) => [
     {
       id: 'ratings',
@@ -88,7 +107,7 @@ export const minutesLeft: Worksheet = defineWorksheet<Values>({
         { id: 'loadRatio', dimension: 'ratio' },
         { id: 'timeS', dimension: 'time' },
       ],
-      rows: rowsOf(inverter).map((ratio) => [ratio, curveOf(inverter)(ratio)]),
+      rows: multipleRows(inverter).map((ratio) => [ratio, curveOf(inverter)(ratio)]),
     },
   ],
   steps: [
@@ -142,26 +161,38 @@ export const minutesLeft: Worksheet = defineWorksheet<Values>({
         { id: 'voltage-gone', solve: () => 'voltage-lost' },
       ],
     },
+    rowStep<Values>({
+      id: 'rowRatio',
+      needs: ['inverter', 'realPowerW', 'loadRatio'],
+      rows: ({ inverter }) => multipleRows(inverter),
+      load: ({ loadRatio }) => loadRatio,
+      slips: [{ id: 'row-of-watts', solve: rowOfWatts }],
+    }),
+    demandStep<Values>({
+      id: 'demandRatio',
+      needs: ['inverter', 'rowRatio'],
+      currentA: ({ inverter, rowRatio }) => rowRatio * inverter.continuousA,
+      current: product('rowRatio', 'inverter.continuousA'),
+    }),
     {
       kind: 'numeric',
       id: 'timeToStopS',
-      needs: ['inverter', 'loadRatio'],
-      solve: ({ inverter, loadRatio }) =>
-        stopTimeS({ model: inverter, currentA: loadRatio * inverter.continuousA }),
-      formula: stopTimeEquation({
-        current: product('loadRatio', 'inverter.continuousA'),
-        time: 'timeToStopS',
-      }),
-      tolerance: { relative: 0.08 },
+      needs: ['inverter', 'loadRatio', 'rowRatio', 'demandRatio'],
+      solve: ({ inverter, rowRatio }) =>
+        stopTimeS({ model: inverter, currentA: rowRatio * inverter.continuousA }),
+      formula: stopTimeEquation({ demand: 'demandRatio', time: 'timeToStopS' }),
+      tolerance: { relative: 0.03 },
       source: 'derived',
       slips: [
         {
-          id: 'inverse-proportion',
-          solve: ({ inverter, loadRatio }) => inverseTime(inverter, loadRatio * inverter.continuousA, 1),
+          id: 'between-rows',
+          solve: ({ inverter, loadRatio }) =>
+            timeBetweenRows(curveOf(inverter), multipleRows(inverter), loadRatio),
         },
+        { id: 'inverse-proportion', solve: ({ inverter, loadRatio }) => inverseTime(inverter, loadRatio, 1) },
         {
           id: 'current-squared-times-time',
-          solve: ({ inverter, loadRatio }) => inverseTime(inverter, loadRatio * inverter.continuousA, 2),
+          solve: ({ inverter, loadRatio }) => inverseTime(inverter, loadRatio, 2),
         },
         { id: 'surge-row', solve: ({ inverter }) => inverter.datasheet.surge.durationS },
         { id: 'long-duration-row', solve: ({ inverter }) => inverter.datasheet.longDuration.durationS },

@@ -1,15 +1,9 @@
 import { heatTarget, type InverterModel } from '../../../engine/index.ts';
 import { fraction, power, product, root, sum } from '../formula.ts';
 import { defineWorksheet } from '../worksheet.ts';
-import { demandFormula, heatQuantities } from './heat-formula.ts';
-import {
-  cycleTime,
-  firstPeak,
-  isTellingCycle,
-  rmsOfCycle,
-  settledPeak,
-  settledPeakFormula,
-} from './repeating-cycle.ts';
+import { demandFormula, heatQuantities, timeInSeconds } from './heat-formula.ts';
+import { bigPartSteps, smallPartSteps } from './part-steps.ts';
+import { cycleTime, firstPeak, isTellingCycle, rmsOfCycle } from './repeating-cycle.ts';
 
 interface Values {
   inverter: InverterModel;
@@ -20,6 +14,10 @@ interface Values {
   busyDemandRatio: number;
   restDemandRatio: number;
   meanHeatRatio: number;
+  smallReachRatio: number;
+  smallPeakRatio: number;
+  bigReachRatio: number;
+  bigPeakRatio: number;
   peakHeatRatio: number;
   verdict: string;
   rmsA: number;
@@ -27,7 +25,6 @@ interface Values {
 }
 
 const lossColumns = ['busyW', 'restW', 'continuousW'] as const;
-const nodeColumns = ['fastShareRatio', 'fastTimeConstantS', 'slowShareRatio', 'slowTimeConstantS'] as const;
 
 export const repeatingDuty = defineWorksheet<Values>({
   id: 'repeating-duty',
@@ -42,16 +39,21 @@ export const repeatingDuty = defineWorksheet<Values>({
   quantities: {
     ...heatQuantities,
     busyA: { symbol: 'I_busy', dimension: 'current', unit: 'A' },
-    busyS: { symbol: 't_busy', dimension: 'time' },
+    busyS: timeInSeconds('t_busy'),
     restA: { symbol: 'I_rest', dimension: 'current', unit: 'A' },
-    restS: { symbol: 't_rest', dimension: 'time' },
+    restS: timeInSeconds('t_rest'),
     busyDemandRatio: { symbol: 'u_busy', dimension: 'ratio' },
     restDemandRatio: { symbol: 'u_rest', dimension: 'ratio' },
     meanHeatRatio: { symbol: 'h_mean', dimension: 'ratio' },
+    smallReachRatio: { symbol: 'r_small', dimension: 'ratio' },
+    bigReachRatio: { symbol: 'r_big', dimension: 'ratio' },
+    smallPeakRatio: { symbol: 'h_small', dimension: 'ratio' },
+    bigPeakRatio: { symbol: 'h_big', dimension: 'ratio' },
     peakHeatRatio: { symbol: 'h_peak', dimension: 'ratio' },
     rmsA: { symbol: 'I_rms', dimension: 'current', unit: 'A' },
   },
   accepts: isTellingCycle,
+  datasheetLines: ['continuous', 'heatSink', 'warning'],
   tables: (cycle) => {
     const { inverter, busyA, restA } = cycle;
     const { network, continuousLossW } = inverter;
@@ -62,21 +64,19 @@ export const repeatingDuty = defineWorksheet<Values>({
         columns: lossColumns.map((id) => ({ id, dimension: 'real-power' as const })),
         rows: [[loss(busyA), loss(restA), continuousLossW]],
       },
-      {
-        id: 'nodes',
-        columns: nodeColumns.map((id) => ({
-          id,
-          dimension: id.endsWith('S') ? ('time' as const) : ('ratio' as const),
-        })),
-        rows: [
-          [
-            network.fastShareRatio,
-            network.fastTimeConstantS,
-            1 - network.fastShareRatio,
-            network.slowTimeConstantS,
-          ],
+      ...(
+        [
+          ['smallPart', network.fastShareRatio, network.fastTimeConstantS],
+          ['bigPart', 1 - network.fastShareRatio, network.slowTimeConstantS],
+        ] as const
+      ).map(([id, shareRatio, timeConstantS]) => ({
+        id,
+        columns: [
+          { id: 'shareRatio', dimension: 'ratio' as const },
+          { id: 'timeConstantS', dimension: 'time' as const },
         ],
-      },
+        rows: [[shareRatio, timeConstantS]],
+      })),
     ];
   },
   steps: [
@@ -138,6 +138,8 @@ export const repeatingDuty = defineWorksheet<Values>({
         },
       ],
     },
+    ...smallPartSteps<Values>(),
+    ...bigPartSteps<Values>(),
     {
       kind: 'numeric',
       id: 'peakHeatRatio',
@@ -148,17 +150,19 @@ export const repeatingDuty = defineWorksheet<Values>({
         'busyS',
         'restS',
         'busyDemandRatio',
-        'restDemandRatio',
         'meanHeatRatio',
+        'smallPeakRatio',
+        'bigPeakRatio',
       ],
-      solve: settledPeak,
-      formula: settledPeakFormula,
+      solve: ({ smallPeakRatio, bigPeakRatio }) => smallPeakRatio + bigPeakRatio,
+      formula: sum('smallPeakRatio', 'bigPeakRatio'),
       tolerance: { relative: 0.02 },
       source: 'gupta-singhal',
       slips: [
         { id: 'mean-for-peak', solve: ({ meanHeatRatio }) => meanHeatRatio },
         { id: 'busy-for-ever', solve: ({ busyDemandRatio }) => busyDemandRatio },
         { id: 'first-cycle-only', solve: firstPeak },
+        { id: 'small-part-alone', solve: ({ smallPeakRatio }) => smallPeakRatio },
       ],
     },
     {

@@ -67,6 +67,7 @@ export const datasheetTwoWays = defineWorksheet<Values>({
     unit.datasheet.hot.power.unit === 'W' &&
     Math.abs(wayToHot({ unit, ambientC }) - 0.5) > 0.09 &&
     loadPowerFactor < 0.97,
+  datasheetLines: ['output', 'continuous', 'hot'],
   steps: [
     {
       kind: 'numeric',

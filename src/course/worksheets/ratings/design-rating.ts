@@ -114,6 +114,7 @@ export const designRating = defineWorksheet<Values>({
     peakRatio: { symbol: 'u_peak', dimension: 'ratio', unit: '%' },
   },
   accepts: isWorthAsking,
+  datasheetLines: ['output', 'continuous', 'hot', 'longDuration', 'surge', 'currentLimit'],
   steps: [
     {
       kind: 'numeric',

@@ -117,6 +117,7 @@ export const smallestUnit = defineWorksheet<Values>({
       ]),
     },
   ],
+  datasheetLines: ['output', 'continuous', 'hot', 'longDuration', 'surge', 'cost'],
   steps: [
     {
       kind: 'numeric',

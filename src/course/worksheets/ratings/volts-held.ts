@@ -63,6 +63,7 @@ export const voltsHeld = defineWorksheet<Values>({
     const lower = electronicsW / unit.limitA;
     return volts < 0.95 * alone && volts < 0.96 * asImpedance && volts > 1.25 * lower;
   },
+  datasheetLines: ['output', 'continuous', 'longDuration', 'surge', 'currentLimit', 'voltageHeld'],
   steps: [
     {
       kind: 'numeric',

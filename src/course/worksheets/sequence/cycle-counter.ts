@@ -59,6 +59,7 @@ export const cycleCounter = defineWorksheet<Values>({
       dipS * dips > counterS * 1.1
     );
   },
+  datasheetLines: ['output', 'voltageHeld', 'cycles', 'wait', 'lockout'],
   steps: [
     {
       kind: 'numeric',

@@ -8,11 +8,12 @@ const heater = (currentA: number) => ({ ...noLoad, impedance: { realW: currentA 
 
 describe('next-and-when', () => {
   it('gives the times of stops, restart and lockout that the simulated unit shows', () => {
-    for (const loadA of [18.5, 20, 23]) {
-      const { firstStopS, restartS, secondStopS, lockoutS, lockoutStop } = solveWorksheet(nextAndWhen, {
+    for (const loadA of [20, 22, 24]) {
+      const { rowA, firstStopS, restartS, secondStopS, lockoutS, lockoutStop } = solveWorksheet(nextAndWhen, {
         inverter: exampleModel,
         loadA,
       });
+      expect(rowA).toBe(loadA);
       const { events } = simulateSystem({
         units: [
           {

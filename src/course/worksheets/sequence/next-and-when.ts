@@ -1,57 +1,37 @@
-import { type InverterModel, settledHeat, timeToHeat } from '../../../engine/index.ts';
+import type { InverterModel } from '../../../engine/index.ts';
 import { sum } from '../formula.ts';
-import { areApart } from '../heat/are-apart.ts';
-import { heatQuantities, stopTimeEquation } from '../heat/heat-formula.ts';
-import { perModel } from '../heat/per-model.ts';
-import { readsWell, tableLoads } from '../heat/printed-curve.ts';
+import { demandStep, heatQuantities, stopTimeEquation, timeInSeconds } from '../heat/heat-formula.ts';
+import { rowStep } from '../heat/row-step.ts';
 import { stopTimeS } from '../heat/stop-time.ts';
+import { currentRows, timeBetweenRows } from '../heat/table-rows.ts';
 import { defineWorksheet } from '../worksheet.ts';
-import { runCurve, runsBetweenStops } from './runs-between-stops.ts';
-import { stopEquation } from './stop-equation.ts';
+import { orderStep } from './order-step.ts';
+import { runStep, toGoStep } from './restart-steps.ts';
+import { runsBetweenStops } from './runs-between-stops.ts';
+import { durationOf, firstRun, hasTellingRuns, warningS } from './telling-runs.ts';
 
 interface Values {
   inverter: InverterModel;
   loadA: number;
   order: readonly string[];
+  rowA: number;
+  demandRatio: number;
   firstStopS: number;
   restartS: number;
+  smallToGoRatio: number;
+  bigToGoRatio: number;
+  secondRunS: number;
   secondStopS: number;
   clearsAtS: number;
   lockoutStop: string;
+  smallToGoAgainRatio: number;
+  bigToGoAgainRatio: number;
+  thirdRunS: number;
   lockoutS: number;
 }
 
-/** The tolerance of the stop times, and a little. */
-const CLEAR_GAP_S = 6;
-
-const runNumbers = [0, 1, 2] as const;
-
-const rowsOf = perModel((inverter) =>
-  tableLoads(
-    runNumbers.map((run) => runCurve(inverter, run)),
-    { from: inverter.continuousA * 1.05, to: inverter.limitA, widest: inverter.continuousA / 8 },
-  ),
-);
-
-const runOf = ({ inverter, loadA }: Pick<Values, 'inverter' | 'loadA'>, run: number): number => {
-  const durationS = runsBetweenStops(inverter, loadA, run + 1)[run];
-  if (durationS === undefined) throw new RangeError(`run: expected 0 or more, found ${run}`);
-  return durationS;
-};
-
-/** When the unit warns for the first time. */
-const warningS = ({ inverter, loadA }: Pick<Values, 'inverter' | 'loadA'>): number | null =>
-  timeToHeat({
-    model: inverter,
-    heat: settledHeat(inverter, 0),
-    currentA: loadA,
-    levelRatio: inverter.datasheet.warnAtHeatRatio,
-  });
-
 const wait = 'inverter.datasheet.waitS';
 const reclaim = 'inverter.datasheet.reclaimS';
-const rightOrder = ['warning', 'stop', 'wait', 'restart', 'stop-again', 'lockout', 'manual-reset'] as const;
-
 export const nextAndWhen = defineWorksheet<Values>({
   id: 'next-and-when',
   unit: 2,
@@ -61,33 +41,25 @@ export const nextAndWhen = defineWorksheet<Values>({
   },
   quantities: {
     ...heatQuantities,
-    [wait]: { symbol: 't_wait', dimension: 'time' },
-    [reclaim]: { symbol: 't_reclaim', dimension: 'time' },
+    [wait]: timeInSeconds('t_wait'),
+    [reclaim]: timeInSeconds('t_reclaim'),
     loadA: { symbol: 'I', dimension: 'current', unit: 'A' },
-    firstStopS: { symbol: 't_1', dimension: 'time' },
-    restartS: { symbol: 't_on', dimension: 'time' },
-    secondStopS: { symbol: 't_2', dimension: 'time' },
-    clearsAtS: { symbol: 't_clear', dimension: 'time' },
-    lockoutS: { symbol: 't_lock', dimension: 'time' },
+    rowA: { symbol: 'I_row', dimension: 'current', unit: 'A', figures: 'as-is' },
+    demandRatio: { symbol: 'u', dimension: 'ratio' },
+    firstStopS: timeInSeconds('t_1'),
+    restartS: timeInSeconds('t_on'),
+    smallToGoRatio: { symbol: 'd_small1', dimension: 'ratio' },
+    bigToGoRatio: { symbol: 'd_big1', dimension: 'ratio' },
+    secondRunS: timeInSeconds('t_run2'),
+    secondStopS: timeInSeconds('t_2'),
+    clearsAtS: timeInSeconds('t_clear'),
+    smallToGoAgainRatio: { symbol: 'd_small2', dimension: 'ratio' },
+    bigToGoAgainRatio: { symbol: 'd_big2', dimension: 'ratio' },
+    thirdRunS: timeInSeconds('t_run3'),
+    lockoutS: timeInSeconds('t_lock'),
   },
-  // The lockout step follows three runs: units that lock out at their third stop.
-  accepts: ({ inverter, loadA }) => {
-    const { datasheet, continuousA, limitA } = inverter;
-    if (datasheet.stopsToLockout !== 3 || loadA < continuousA * 1.06 || loadA > limitA * 0.98) return false;
-    const { waitS, reclaimS, surge, longDuration } = datasheet;
-    const [first = 0, second = 0, third = 0, fourth = 0] = runsBetweenStops(inverter, loadA, 4);
-    const rows = rowsOf(inverter);
-    return (
-      second < reclaimS &&
-      // Far enough apart for the slips to be told from each other and from the key.
-      [second - waitS, third - waitS, first - waitS - third - fourth].every(
-        (gap) => Math.abs(gap) > CLEAR_GAP_S,
-      ) &&
-      Math.abs(first - (warningS({ inverter, loadA }) ?? 0) - waitS) > 3 &&
-      areApart([first, second, surge.durationS, longDuration.durationS], 0.07) &&
-      runNumbers.every((run) => readsWell(runCurve(inverter, run), rows, loadA))
-    );
-  },
+  accepts: hasTellingRuns,
+  datasheetLines: ['continuous', 'longDuration', 'surge', 'warning', 'wait', 'reclaim', 'lockout'],
   tables: ({ inverter }) => [
     {
       id: 'runs',
@@ -97,49 +69,41 @@ export const nextAndWhen = defineWorksheet<Values>({
         { id: 'secondRunS', dimension: 'time' },
         { id: 'thirdRunS', dimension: 'time' },
       ],
-      rows: rowsOf(inverter).map((currentA) => [
+      rows: currentRows(inverter).map((currentA) => [
         currentA,
-        ...runNumbers.map((run) => runCurve(inverter, run)(currentA)),
+        ...runsBetweenStops(inverter, currentA, 3).map((run) => run.durationS),
       ]),
     },
   ],
   steps: [
-    {
-      kind: 'ordering',
-      id: 'order',
-      needs: [],
-      options: ['lockout', 'manual-reset', 'restart', 'stop', 'stop-again', 'wait', 'warning'],
-      solve: () => rightOrder,
-      source: 'common-practice',
-      slips: [
-        {
-          id: 'reset-by-hand-first',
-          solve: () => ['warning', 'stop', 'wait', 'manual-reset', 'restart', 'stop-again', 'lockout'],
-        },
-        {
-          id: 'lockout-at-first-stop',
-          solve: () => ['warning', 'stop', 'lockout', 'wait', 'restart', 'stop-again', 'manual-reset'],
-        },
-        {
-          id: 'warning-with-the-stop',
-          solve: () => ['stop', 'warning', 'wait', 'restart', 'stop-again', 'lockout', 'manual-reset'],
-        },
-        {
-          id: 'restart-before-wait',
-          solve: () => ['warning', 'stop', 'restart', 'wait', 'stop-again', 'lockout', 'manual-reset'],
-        },
-      ],
-    },
+    orderStep<Values>(),
+    rowStep<Values>({
+      id: 'rowA',
+      needs: ['inverter', 'loadA'],
+      rows: ({ inverter }) => currentRows(inverter),
+      load: ({ loadA }) => loadA,
+      slips: [],
+    }),
+    demandStep<Values>({
+      id: 'demandRatio',
+      needs: ['inverter', 'rowA'],
+      currentA: ({ rowA }) => rowA,
+      current: 'rowA',
+    }),
     {
       kind: 'numeric',
       id: 'firstStopS',
-      needs: ['inverter', 'loadA'],
-      solve: ({ inverter, loadA }) => stopTimeS({ model: inverter, currentA: loadA }),
-      formula: stopTimeEquation({ current: 'loadA', time: 'firstStopS' }),
-      tolerance: { relative: 0.06 },
+      needs: ['inverter', 'loadA', 'rowA', 'demandRatio'],
+      solve: ({ inverter, rowA }) => stopTimeS({ model: inverter, currentA: rowA }),
+      formula: stopTimeEquation({ demand: 'demandRatio', time: 'firstStopS' }),
+      tolerance: { relative: 0.03 },
       source: 'derived',
       slips: [
-        { id: 'second-run', solve: (values) => runOf(values, 1) },
+        { id: 'second-run', solve: (values) => durationOf(values, 1) },
+        {
+          id: 'between-rows',
+          solve: ({ inverter, loadA }) => timeBetweenRows(firstRun(inverter), currentRows(inverter), loadA),
+        },
         { id: 'long-duration-time', solve: ({ inverter }) => inverter.datasheet.longDuration.durationS },
         { id: 'surge-time', solve: ({ inverter }) => inverter.datasheet.surge.durationS },
       ],
@@ -147,7 +111,7 @@ export const nextAndWhen = defineWorksheet<Values>({
     {
       kind: 'numeric',
       id: 'restartS',
-      needs: ['inverter', 'loadA', 'firstStopS'],
+      needs: ['inverter', 'rowA', 'firstStopS'],
       solve: ({ inverter, firstStopS }) => firstStopS + inverter.datasheet.waitS,
       formula: sum('firstStopS', wait),
       tolerance: { absolute: 1 },
@@ -168,19 +132,34 @@ export const nextAndWhen = defineWorksheet<Values>({
         { id: 'first-stop-left-out', solve: ({ inverter }) => inverter.datasheet.waitS },
       ],
     },
+    toGoStep<Values>({
+      id: 'smallToGoRatio',
+      part: 'fast',
+      run: 0,
+      runTime: 'firstStopS',
+      needs: ['firstStopS'],
+    }),
+    toGoStep<Values>({
+      id: 'bigToGoRatio',
+      part: 'slow',
+      run: 0,
+      runTime: 'firstStopS',
+      needs: ['firstStopS'],
+    }),
+    runStep<Values>({ id: 'secondRunS', run: 1, small: 'smallToGoRatio', big: 'bigToGoRatio' }),
     {
       kind: 'numeric',
       id: 'secondStopS',
-      needs: ['inverter', 'loadA', 'firstStopS', 'restartS'],
-      solve: (values) => values.restartS + runOf(values, 1),
-      formula: stopEquation('secondStopS', [sum('restartS')], [sum('firstStopS')]),
-      tolerance: { absolute: 5 },
+      needs: ['firstStopS', 'restartS', 'secondRunS'],
+      solve: ({ restartS, secondRunS }) => restartS + secondRunS,
+      formula: sum('restartS', 'secondRunS'),
+      tolerance: { absolute: 3 },
       source: 'derived',
       slips: [
         { id: 'cooled-down-again', solve: ({ firstStopS, restartS }) => restartS + firstStopS },
-        { id: 'wait-forgotten', solve: (values) => values.firstStopS + runOf(values, 1) },
+        { id: 'wait-forgotten', solve: ({ firstStopS, secondRunS }) => firstStopS + secondRunS },
         { id: 'stops-at-once', solve: ({ restartS }) => restartS },
-        { id: 'run-only', solve: (values) => runOf(values, 1) },
+        { id: 'run-only', solve: ({ secondRunS }) => secondRunS },
       ],
     },
     {
@@ -214,30 +193,43 @@ export const nextAndWhen = defineWorksheet<Values>({
         { id: 'restarts-for-ever', solve: () => 'never' },
       ],
     },
+    toGoStep<Values>({
+      id: 'smallToGoAgainRatio',
+      part: 'fast',
+      run: 1,
+      runTime: 'secondRunS',
+      before: 'smallToGoRatio',
+      needs: ['secondRunS', 'smallToGoRatio'],
+    }),
+    toGoStep<Values>({
+      id: 'bigToGoAgainRatio',
+      part: 'slow',
+      run: 1,
+      runTime: 'secondRunS',
+      before: 'bigToGoRatio',
+      needs: ['secondRunS', 'bigToGoRatio'],
+    }),
+    runStep<Values>({ id: 'thirdRunS', run: 2, small: 'smallToGoAgainRatio', big: 'bigToGoAgainRatio' }),
     {
       kind: 'numeric',
       id: 'lockoutS',
-      needs: ['inverter', 'loadA', 'firstStopS', 'restartS', 'secondStopS'],
-      solve: (values) => values.secondStopS + values.inverter.datasheet.waitS + runOf(values, 2),
-      formula: stopEquation(
-        'lockoutS',
-        [sum('restartS'), sum('secondStopS', wait)],
-        [sum('firstStopS'), sum('secondStopS')],
-      ),
-      tolerance: { absolute: 5 },
+      needs: ['inverter', 'rowA', 'firstStopS', 'secondStopS', 'thirdRunS'],
+      solve: ({ inverter, secondStopS, thirdRunS }) => secondStopS + inverter.datasheet.waitS + thirdRunS,
+      formula: sum('secondStopS', wait, 'thirdRunS'),
+      tolerance: { absolute: 3 },
       source: 'derived',
       slips: [
         { id: 'one-stop-early', solve: ({ secondStopS }) => secondStopS },
         {
           id: 'one-stop-late',
-          solve: (values) =>
-            values.secondStopS + 2 * values.inverter.datasheet.waitS + runOf(values, 2) + runOf(values, 3),
+          solve: ({ inverter, rowA, secondStopS, thirdRunS }) =>
+            secondStopS + 2 * inverter.datasheet.waitS + thirdRunS + durationOf({ inverter, rowA }, 3),
         },
         {
           id: 'at-third-restart',
           solve: ({ inverter, secondStopS }) => secondStopS + inverter.datasheet.waitS,
         },
-        { id: 'second-wait-forgotten', solve: (values) => values.secondStopS + runOf(values, 2) },
+        { id: 'second-wait-forgotten', solve: ({ secondStopS, thirdRunS }) => secondStopS + thirdRunS },
         {
           id: 'whole-run-each-time',
           solve: ({ inverter, firstStopS, secondStopS }) =>

@@ -1,5 +1,4 @@
 import type { InverterModel } from '../../../engine/index.ts';
-import type { Formula } from '../formula.ts';
 import { difference, fraction, largest, smallest, sum } from '../formula.ts';
 import { defineWorksheet } from '../worksheet.ts';
 
@@ -50,9 +49,6 @@ const causeOf = (inverter: InverterModel, meanIntervalS: number, spreadS: number
   return fromWaitS <= CLOCK_ERROR_S ? 'own-protection' : 'timed-outside';
 };
 
-const intervalFormulas = (log: readonly LoggedStop[]): Formula[] =>
-  log.map((_, place) => difference(`log.${place}.restartS`, `log.${place}.stopS`));
-
 export const restartInterval = defineWorksheet<Values>({
   id: 'restart-interval',
   unit: 2,
@@ -87,14 +83,15 @@ export const restartInterval = defineWorksheet<Values>({
         : haveGaps([...intervals, inverter.datasheet.waitS], CLEARLY_OFF_S))
     );
   },
+  datasheetLines: ['wait', 'reclaim', 'lockout'],
   steps: [
     {
       kind: 'numeric',
       id: 'meanIntervalS',
       needs: ['log'],
       solve: ({ log }) => mean(intervalsOf(log)),
-      formula: ({ log }) => fraction(sum(...intervalFormulas(log)), log.length),
-      tolerance: { relative: 0.01, absolute: 1 },
+      formula: ({ log }) => fraction(sum(...intervalsOf(log)), log.length),
+      tolerance: { absolute: 1 },
       source: 'derived',
       slips: [
         { id: 'restart-to-stop', solve: ({ log }) => mean(runsOf(log)) },
@@ -108,7 +105,7 @@ export const restartInterval = defineWorksheet<Values>({
       id: 'spreadS',
       needs: ['log'],
       solve: ({ log }) => spread(intervalsOf(log)),
-      formula: ({ log }) => difference(largest(...intervalFormulas(log)), smallest(...intervalFormulas(log))),
+      formula: ({ log }) => difference(largest(...intervalsOf(log)), smallest(...intervalsOf(log))),
       tolerance: { absolute: 1 },
       source: 'derived',
       slips: [

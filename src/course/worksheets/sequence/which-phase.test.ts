@@ -10,9 +10,20 @@ const loads = [
 ] as const;
 
 it('names the phase and the moment at which the simulated system stops, and that all stop', () => {
-  const { firstPhase, stopAfterS, others } = solveWorksheet(whichPhase, { inverter: exampleModel, loads });
+  const { firstPhase, currentL2A, rowA, stopAfterS, others } = solveWorksheet(whichPhase, {
+    inverter: exampleModel,
+    loads,
+  });
+  expect(firstPhase).toBe('L2');
+  expect(rowA).toBeGreaterThan(Number(currentL2A));
+  // The time is that of the row, which stands for a little more load than hangs on the phase.
+  const toRow = Number(rowA) / Number(currentL2A);
+  const asRead = loads.map((load) => ({
+    ...load,
+    realPowerW: load.phase === 'L2' ? load.realPowerW * toRow : load.realPowerW,
+  }));
   const { events, segments } = simulateSystem({
-    units: loads.map(({ phase, realPowerW, powerFactor }) => ({
+    units: asRead.map(({ phase, realPowerW, powerFactor }) => ({
       id: `unit-${phase}`,
       phase,
       model: exampleModel,

@@ -1,10 +1,10 @@
 import { type InverterModel, loadCurrent } from '../../../engine/index.ts';
+import { areApart } from '../are-apart.ts';
 import { fraction, product } from '../formula.ts';
-import { areApart } from '../heat/are-apart.ts';
-import { heatQuantities, stopTimeEquation } from '../heat/heat-formula.ts';
-import { perModel } from '../heat/per-model.ts';
-import { readsWell, tableLoads } from '../heat/printed-curve.ts';
+import { demandStep, heatQuantities, stopTimeEquation, timeInSeconds } from '../heat/heat-formula.ts';
+import { rowStep } from '../heat/row-step.ts';
 import { stopTimeOrNull, stopTimeS } from '../heat/stop-time.ts';
+import { currentRows, liesBetweenRows, rowBelow, rowFor, timeBetweenRows } from '../heat/table-rows.ts';
 import { defineWorksheet, type NumericStep } from '../worksheet.ts';
 
 interface PhaseLoad {
@@ -20,6 +20,8 @@ interface Values {
   currentL2A: number;
   currentL3A: number;
   firstPhase: string;
+  rowA: number;
+  demandRatio: number;
   stopAfterS: number;
   others: string;
 }
@@ -64,13 +66,14 @@ const worstPowerFactor = ({ loads }: Givens): PhaseName =>
 const curveOf = (inverter: InverterModel) => (currentA: number) =>
   stopTimeOrNull({ model: inverter, currentA });
 
-const rowsOf = perModel((inverter) =>
-  tableLoads([curveOf(inverter)], {
-    from: inverter.continuousA,
-    to: inverter.limitA,
-    widest: inverter.continuousA / 8,
-  }),
-);
+/** The row of a current that stops the unit; null for one that never does. */
+const rowOf = (inverter: InverterModel, currentA: number): number | null =>
+  currentA > inverter.continuousA ? rowFor(currentRows(inverter), currentA) : null;
+
+/** The row for the mean of the phases, and the one for the watts of the phase that stops. */
+const meanRow = (givens: Givens): number | null => rowOf(givens.inverter, meanCurrent(givens));
+const wattsRow = ({ inverter, loads }: Givens, name: PhaseName): number | null =>
+  rowOf(inverter, (loads[phaseNames.indexOf(name)]?.realPowerW ?? 0) / inverter.datasheet.acNominalV);
 
 const currentStep = (name: PhaseName, place: number): NumericStep<Values> => ({
   kind: 'numeric',
@@ -93,10 +96,9 @@ const currentStep = (name: PhaseName, place: number): NumericStep<Values> => ({
   ],
 });
 
-const chosenCurrent = (values: Values): number => {
-  const name = phaseNames.find((phase) => phase === values.firstPhase) ?? 'L1';
-  return values[stepIds[name]];
-};
+const chosenPhase = (values: Values): PhaseName =>
+  phaseNames.find((phase) => phase === values.firstPhase) ?? 'L1';
+const chosenCurrent = (values: Values): number => values[stepIds[chosenPhase(values)]];
 
 export const whichPhase = defineWorksheet<Values>({
   id: 'which-phase',
@@ -121,7 +123,9 @@ export const whichPhase = defineWorksheet<Values>({
     currentL1A: { symbol: 'I_L1', dimension: 'current', unit: 'A' },
     currentL2A: { symbol: 'I_L2', dimension: 'current', unit: 'A' },
     currentL3A: { symbol: 'I_L3', dimension: 'current', unit: 'A' },
-    stopAfterS: { symbol: 't', dimension: 'time' },
+    rowA: { symbol: 'I_row', dimension: 'current', unit: 'A', figures: 'as-is' },
+    demandRatio: { symbol: 'u', dimension: 'ratio' },
+    stopAfterS: timeInSeconds('t'),
   },
   // Most watts, worst power factor and most current on three different phases: the question is which of them counts.
   accepts: (givens) => {
@@ -129,26 +133,29 @@ export const whichPhase = defineWorksheet<Values>({
     const currents = phaseNames.map((_, place) => currentOf(givens, place));
     const key = phaseWithMost((place) => currents[place] ?? 0);
     const most = Math.max(...currents);
+    const rows = currentRows(inverter);
+    const row = rowFor(rows, most);
+    const otherRows = [rowBelow(rows, most), meanRow(givens), wattsRow(givens, key)];
+    if (row === null || !liesBetweenRows(rows, most)) return false;
     const rest = currents.filter((_, place) => phaseNames[place] !== key);
     return (
       loads.every(({ phase }, place) => phase === phaseNames[place]) &&
       new Set([key, mostWatts(givens), worstPowerFactor(givens)]).size === 3 &&
-      most > inverter.continuousA * 1.06 &&
-      most < inverter.limitA * 0.98 &&
       Math.max(...rest) < most * 0.95 &&
       phaseNames.every((_, place) => areApart([...currentsOf(givens, place)], 0.02)) &&
+      areApart([row, ...otherRows], 0.005) &&
       areApart(
         [
-          curveOf(inverter)(most),
-          curveOf(inverter)(meanCurrent(givens)),
+          curveOf(inverter)(row),
+          timeBetweenRows(curveOf(inverter), rows, most),
           inverter.datasheet.surge.durationS,
           inverter.datasheet.longDuration.durationS,
         ],
-        0.075,
-      ) &&
-      readsWell(curveOf(inverter), rowsOf(inverter), most)
+        0.035,
+      )
     );
   },
+  datasheetLines: ['output', 'continuous', 'longDuration', 'surge'],
   tables: ({ inverter }) => [
     {
       id: 'timeToStop',
@@ -156,7 +163,7 @@ export const whichPhase = defineWorksheet<Values>({
         { id: 'currentA', dimension: 'current' },
         { id: 'timeS', dimension: 'time' },
       ],
-      rows: rowsOf(inverter).map((currentA) => [currentA, curveOf(inverter)(currentA)]),
+      rows: currentRows(inverter).map((currentA) => [currentA, curveOf(inverter)(currentA)]),
     },
   ],
   steps: [
@@ -175,22 +182,35 @@ export const whichPhase = defineWorksheet<Values>({
         { id: 'worst-power-factor', solve: worstPowerFactor },
       ],
     },
+    rowStep<Values>({
+      id: 'rowA',
+      needs: ['inverter', 'loads', 'currentL1A', 'currentL2A', 'currentL3A', 'firstPhase'],
+      rows: ({ inverter }) => currentRows(inverter),
+      load: chosenCurrent,
+      slips: [
+        { id: 'mean-of-the-phases', solve: meanRow },
+        { id: 'row-of-watts', solve: (values) => wattsRow(values, chosenPhase(values)) },
+      ],
+    }),
+    demandStep<Values>({
+      id: 'demandRatio',
+      needs: ['inverter', 'rowA'],
+      currentA: ({ rowA }) => rowA,
+      current: 'rowA',
+    }),
     {
       kind: 'numeric',
       id: 'stopAfterS',
-      needs: ['inverter', 'loads', 'currentL1A', 'currentL2A', 'currentL3A', 'firstPhase'],
-      solve: (values) => stopTimeS({ model: values.inverter, currentA: chosenCurrent(values) }),
-      formula: ({ firstPhase }) =>
-        stopTimeEquation({
-          current: stepIds[phaseNames.find((phase) => phase === firstPhase) ?? 'L1'],
-          time: 'stopAfterS',
-        }),
-      tolerance: { relative: 0.07 },
+      needs: ['inverter', 'currentL1A', 'currentL2A', 'currentL3A', 'firstPhase', 'rowA', 'demandRatio'],
+      solve: ({ inverter, rowA }) => stopTimeS({ model: inverter, currentA: rowA }),
+      formula: stopTimeEquation({ demand: 'demandRatio', time: 'stopAfterS' }),
+      tolerance: { relative: 0.03 },
       source: 'derived',
       slips: [
         {
-          id: 'mean-of-the-phases',
-          solve: (values) => stopTimeOrNull({ model: values.inverter, currentA: meanCurrent(values) }),
+          id: 'between-rows',
+          solve: (values) =>
+            timeBetweenRows(curveOf(values.inverter), currentRows(values.inverter), chosenCurrent(values)),
         },
         { id: 'surge-row', solve: ({ inverter }) => inverter.datasheet.surge.durationS },
         { id: 'long-duration-row', solve: ({ inverter }) => inverter.datasheet.longDuration.durationS },

@@ -1,6 +1,6 @@
-import { agrees } from '../../grading/agrees.ts';
-import { createSolver, stepOf, stepsBehind } from '../step-graph.ts';
-import type { StepValue, Values, Worksheet } from '../worksheet.ts';
+import { agrees } from '../grading/agrees.ts';
+import { createSolver, stepOf, stepsBehind } from './step-graph.ts';
+import type { StepValue, Values, Worksheet } from './worksheet.ts';
 
 /**
  * Whether every single slip on the way to a step can be told from the others by the step's figure: then a learner who
