@@ -53,7 +53,7 @@ export function formulaTree(formula: Formula, draw: DrawQuantity): MathNode {
     }
     case 'exp':
       // Written as the trade's books do: e to a power.
-      return { tag: 'msup', children: [mi('e'), of(formula.of)] };
+      return { tag: 'msup', children: [mi('e'), onOneLine(of(formula.of))] };
     case 'ln':
     case 'sin':
     case 'arccos':
@@ -65,4 +65,12 @@ export function formulaTree(formula: Formula, draw: DrawQuantity): MathNode {
 function parenthesisedUnlessSymbol(base: Formula, of: (formula: Formula) => MathNode): MathNode {
   const node = of(base);
   return node.tag === 'mi' || node.tag === 'msub' ? node : parenthesised(node);
+}
+
+/** In an exponent a fraction on two lines would be too small to read: it is written with a stroke. */
+function onOneLine(node: MathNode): MathNode {
+  const children = node.children?.map(onOneLine);
+  if (node.tag !== 'mfrac' || !children) return children ? { ...node, children } : node;
+  const [over, under] = children;
+  return row(...(over ? [over] : []), mo('/'), ...(under ? [under] : []));
 }

@@ -71,9 +71,13 @@ export const liesBetweenRows = (rows: readonly number[], load: number): boolean 
   rowFor(rows, load) !== null &&
   rows.every((row) => Math.abs(load / row - 1) > CLEAR_RATIO);
 
-/** The smallest of the rows that are not below the load. Three of them say enough. */
-export const rowFormula = (rows: readonly number[], load: number): Formula =>
-  smallest(...rows.filter((row) => row >= load).slice(0, 3));
+/** The smallest of the rows that are not below the load. Three of them say enough; of one there is nothing to choose. */
+export function rowFormula(rows: readonly number[], load: number): Formula {
+  const [first, ...others] = rows.filter((row) => row >= load).slice(0, 3);
+  return first !== undefined && others.length === 0
+    ? { op: 'number', value: first }
+    : smallest(...(first === undefined ? [] : [first]), ...others);
+}
 
 /** Time read straight between the two rows around a load; null where there is nothing to read. */
 export function timeBetweenRows(
