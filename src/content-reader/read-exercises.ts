@@ -7,6 +7,8 @@ import { type ContentFile, readYamlFolder } from './read-yaml-folder.ts';
 /** Everything an exercise needs besides its worksheet's code: what the page fetches as one JSON file. */
 export interface ExerciseData {
   slug: string;
+  /** Path of its YAML file, for messages. */
+  file: string;
   unitFolder: string;
   exercise: Exercise;
   text: WorksheetText;
@@ -39,7 +41,14 @@ export const readExercises: () => ExerciseData[] = once(() =>
         `${file}: worksheet: expected words in content/strings/worksheets/${data.worksheet}.en.yaml, found no such file`,
       );
     }
-    return { slug, unitFolder: folder, exercise: data, text: text.data, inverters: namedInverters(data) };
+    return {
+      slug,
+      file,
+      unitFolder: folder,
+      exercise: data,
+      text: text.data,
+      inverters: namedInverters(data),
+    };
   }),
 );
 

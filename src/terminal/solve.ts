@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
-import { readExercise, readExercises } from '../content-reader/read-exercises.ts';
-import { openSession } from '../course/exercises/open-session.ts';
+import { openExercise } from '../content-reader/open-exercise.ts';
+import { readExercises } from '../content-reader/read-exercises.ts';
 import { FIRST_SEED, MAX_SEED, readSeed } from '../course/exercises/read-seed.ts';
 import { keySheet } from './key-sheet.ts';
 import { markSheet } from './mark-sheet.ts';
@@ -37,8 +37,7 @@ export async function solve(argv: readonly string[], print: (line: string) => vo
     if (seed === null) {
       throw new RangeError(`--seed: expected a whole number from 1 to ${MAX_SEED}, found "${values.seed}"`);
     }
-    const data = readExercise(slug);
-    const session = await openSession(data, seed);
+    const { data, session } = await openExercise(slug, seed);
     const lines =
       values.answers === undefined
         ? keySheet(data, session)

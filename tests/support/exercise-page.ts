@@ -1,12 +1,11 @@
 import { expect, type Page } from '@playwright/test';
-import { readExercise } from '../../src/content-reader/read-exercises.ts';
-import { openSession } from '../../src/course/exercises/open-session.ts';
+import { openExercise as openFromContent } from '../../src/content-reader/open-exercise.ts';
 
 export type Key = Readonly<Record<string, string>>;
 
 /** The right answer to every asked step, as a learner would enter it. */
 export async function answerKey(slug: string, seed: number): Promise<Key> {
-  const session = await openSession(readExercise(slug), seed);
+  const { session } = await openFromContent(slug, seed);
   return Object.fromEntries(session.asked.map((stepId) => [stepId, session.reveal(stepId).answer]));
 }
 

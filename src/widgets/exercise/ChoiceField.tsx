@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { FieldProps } from './NumericField.tsx';
+import { words } from './words.ts';
 
 /** One of several answers. */
 export function ChoiceField({
@@ -18,6 +19,7 @@ export function ChoiceField({
       aria-describedby={describedBy}
       disabled={isLocked}
     >
+      <legend class="visually-hidden">{words.labels.choose}</legend>
       {options.map((option) => (
         <label key={option.id}>
           <input
