@@ -15,7 +15,7 @@ export function startExplorers(): void {
         void wake(entry.target);
       }
     },
-    { rootMargin: '400px' },
+    { rootMargin: '200px' },
   );
   for (const place of document.querySelectorAll('[data-explorer]')) observer.observe(place);
 }

@@ -111,6 +111,17 @@ test('says so when the marking cannot be fetched, and keeps what is typed', asyn
   await expect(page.locator('[data-step="currentA"] input')).toHaveValue('9 A');
 });
 
+test('keeps what is typed before its scripts arrive', async ({ page }) => {
+  await page.route('**/assets/Exercise.*.js', async (route) => {
+    await new Promise((done) => setTimeout(done, 1200));
+    await route.continue();
+  });
+  await page.goto(`/exercises/${SLUG}/`, { waitUntil: 'commit' });
+  await page.locator('[data-step="currentA"] input').fill('9.2 A');
+  await expect(page.locator('[data-step="currentA"] .ws-echo')).toContainText('9.200 A');
+  await expect(page.locator('[data-step="currentA"] input')).toHaveValue('9.2 A');
+});
+
 test.describe('without scripts', () => {
   test.use({ javaScriptEnabled: false });
   test('shows story, givens and questions', async ({ page }) => {

@@ -89,7 +89,7 @@ export function createSolver(
     return values;
   }
 
-  return { solveStep, valuesFor };
+  return { solveStep };
 }
 
 /** The key: givens and the right value of every step. */

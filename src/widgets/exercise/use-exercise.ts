@@ -5,6 +5,7 @@ import type { PublicView } from '../../course/exercises/public-view.ts';
 import { FIRST_SEED, MAX_SEED, readSeed } from '../../course/exercises/read-seed.ts';
 import type { ExplainedStep } from '../../course/explanation/explain.ts';
 import type { Outcome } from '../../course/grading/grade-answers.ts';
+import { earlyEntries } from './early-entries.ts';
 import { toAttempt } from './to-attempt.ts';
 import { useDraft } from './use-draft.ts';
 
@@ -61,6 +62,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
     const asked = new URL(location.href).searchParams.get('seed');
     const seed = readSeed(asked);
     setBadSeed(asked !== null && seed === null ? asked.slice(0, 40) : null);
+    setAnswers(earlyEntries);
     return whenIdle(() => void open(seed ?? FIRST_SEED, (seed ?? FIRST_SEED) === firstView.seed));
   }, [open, firstView.seed]);
 

@@ -26,7 +26,7 @@ export const columnsOf = ({ inverter, roomC }: Room): number[] =>
   [inverter.datasheet.referenceAmbientC, inverter.datasheet.hot.ambientC, roomC].sort((a, b) => a - b);
 
 /** Currents that the printed table has a row for. */
-export const rowsOf = ({ inverter, roomC }: Room): number[] =>
+export const rowsOf = ({ inverter, roomC }: Room): readonly number[] =>
   currentRows({
     continuousA: Math.min(inverter.continuousA, continuousOf({ inverter, roomC })),
     limitA: inverter.limitA,

@@ -30,7 +30,16 @@ export const multipleRows = ({ continuousA, limitA }: Range): number[] =>
   MULTIPLES.filter((multiple) => multiple <= limitA / continuousA);
 
 /** Round currents to print times for, above the continuous current and up to the limit: twelve at most. */
-export function currentRows(range: Range): number[] {
+export function currentRows(range: Range): readonly number[] {
+  const known = rowsOf.get(range) ?? findRows(range);
+  rowsOf.set(range, known);
+  return known;
+}
+
+/** The search for slips asks for the same unit's rows hundreds of times. */
+const rowsOf = new WeakMap<Range, readonly number[]>();
+
+function findRows(range: Range): number[] {
   for (const steps of STEPS) {
     for (const steepRatio of STEEP_RATIOS) {
       const rows = rowsInSteps(range, steps, steepRatio);
