@@ -41,6 +41,11 @@ test('does not count what it cannot read, and says what to write', async ({ page
   await expect(page.locator('[data-step="apparentPowerVa"]')).toContainText(
     'Write the unit behind the figure',
   );
+  const field = page.locator('[data-step="apparentPowerVa"] input');
+  await expect(field).toBeFocused();
+  await field.press('End');
+  await field.pressSequentially(' VA');
+  await expect(field).toBeFocused();
   // Nothing is told about the step that could be read.
   await expect(page.locator('[data-step="currentA"]')).not.toHaveAttribute('data-state');
   await expect(page.getByRole('button', { name: 'Show the worked solution' })).toHaveCount(0);
@@ -100,6 +105,17 @@ test('is worked from the keyboard alone', async ({ page }) => {
   await expect(page.locator('[data-step="currentA"] input')).toBeFocused();
   await page.keyboard.type(key['currentA'] ?? '');
   await page.keyboard.press('Enter');
+  await expect(page.locator('.ws-score')).toContainText('2 of 2 steps');
+});
+
+test('is ready to mark even where storage never answers', async ({ page }) => {
+  await page.addInitScript(() => {
+    // A database request that neither succeeds nor fails, as when another tab holds an upgrade.
+    indexedDB.open = () => ({ addEventListener() {} }) as unknown as IDBOpenDBRequest;
+  });
+  await openExercise(page, SLUG, 7);
+  await fillSheet(page, key);
+  await page.getByRole('button', { name: 'Check my working' }).click();
   await expect(page.locator('.ws-score')).toContainText('2 of 2 steps');
 });
 

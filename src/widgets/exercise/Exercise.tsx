@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import type { AskedStep, PublicView } from '../../course/exercises/public-view.ts';
 import type { StepResult } from '../../course/grading/grade-answers.ts';
 import { Actions } from './Actions.tsx';
@@ -28,6 +29,14 @@ export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: 
   const results = new Map<string, StepResult>(
     outcome?.kind === 'graded' ? outcome.steps.map((step) => [step.stepId, step]) : [],
   );
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (outcome?.kind !== 'not-ready') return;
+    // Straight to the first entry that could not be read, with its reason beside it. Only on checking: while that entry is
+    // mended the next one must not pull the focus away.
+    const [first] = Object.keys(outcome.steps);
+    form.current?.querySelector<HTMLElement>(`[data-step="${first}"] :is(input, button)`)?.focus();
+  }, [sheet.checks]);
   const askedRows = view.steps.filter((step): step is AskedStep => step.mode === 'asked');
   const open = askedRows.find(
     ({ stepId }) =>
@@ -36,6 +45,7 @@ export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: 
 
   return (
     <form
+      ref={form}
       class="ws"
       novalidate
       onSubmit={(event) => {

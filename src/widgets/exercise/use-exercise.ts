@@ -18,9 +18,11 @@ interface Sheet {
   revealed: Readonly<Record<string, ExplainedStep>>;
   solution: readonly ExplainedStep[] | null;
   attempts: number;
+  /** How often the learner asked for marks, attempts or not. */
+  checks: number;
 }
 
-const blankSheet: Sheet = { outcome: null, hints: {}, revealed: {}, solution: null, attempts: 0 };
+const blankSheet: Sheet = { outcome: null, hints: {}, revealed: {}, solution: null, attempts: 0, checks: 0 };
 
 export type LoadState = 'loading' | 'ready' | 'failed';
 
@@ -35,10 +37,19 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
   const [answers, setAnswers] = useState<Answers>({});
   const [sheet, setSheet] = useState<Sheet>(blankSheet);
   const source = useRef<ExerciseData | null>(null);
+  /** The seed asked for last: answers of an earlier request that arrive late are dropped. */
+  const wanted = useRef(firstView.seed);
   const drafts = useDraft(exerciseUid);
 
   const open = useCallback(
-    async (seed: number, keepEntries: boolean) => {
+    async (seed: number) => {
+      const isFirst = wanted.current === seed;
+      wanted.current = seed;
+      if (!isFirst) setAnswers({});
+      // What was typed on an earlier visit comes when storage answers; nothing waits for it, and newer entries stand.
+      void drafts.read(seed).then((kept) => {
+        if (wanted.current === seed) setAnswers((typed) => ({ ...kept, ...typed }));
+      });
       try {
         const [{ openSession }, data] = await Promise.all([
           import('../../course/exercises/open-session.ts'),
@@ -46,10 +57,9 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
         ]);
         source.current = data;
         const opened = await openSession(data, seed);
-        const kept = await drafts.read(seed);
+        if (wanted.current !== seed) return;
         setSession(opened);
         setSheet(blankSheet);
-        setAnswers((typed) => (keepEntries ? { ...kept, ...typed } : kept));
         setLoadState('ready');
       } catch {
         setLoadState('failed');
@@ -63,8 +73,8 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
     const seed = readSeed(asked);
     setBadSeed(asked !== null && seed === null ? asked.slice(0, 40) : null);
     setAnswers(earlyEntries);
-    return whenIdle(() => void open(seed ?? FIRST_SEED, (seed ?? FIRST_SEED) === firstView.seed));
-  }, [open, firstView.seed]);
+    return whenIdle(() => void open(seed ?? FIRST_SEED));
+  }, [open]);
 
   const view = session?.view ?? firstView;
 
@@ -83,7 +93,12 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
         if (!session) return;
         const outcome = session.grade(answers, Object.keys(sheet.revealed));
         const isGraded = outcome.kind === 'graded';
-        setSheet({ ...sheet, outcome, attempts: sheet.attempts + (isGraded ? 1 : 0) });
+        setSheet({
+          ...sheet,
+          outcome,
+          attempts: sheet.attempts + (isGraded ? 1 : 0),
+          checks: sheet.checks + 1,
+        });
         if (isGraded) {
           const hintsUsed = Object.keys(sheet.hints).length;
           drafts.recordAttempt(toAttempt(exerciseUid, view.seed, answers, outcome, hintsUsed));
@@ -109,7 +124,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
         url.searchParams.set('seed', String(seed));
         history.pushState(null, '', url);
         setBadSeed(null);
-        void open(seed, false);
+        void open(seed);
       },
     }),
     [session, sheet, answers, view.seed, drafts, exerciseUid, open],
@@ -117,7 +132,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
 
   useEffect(() => {
     const onReturn = (): void => {
-      void open(readSeed(new URL(location.href).searchParams.get('seed')) ?? FIRST_SEED, false);
+      void open(readSeed(new URL(location.href).searchParams.get('seed')) ?? FIRST_SEED);
     };
     addEventListener('popstate', onReturn);
     return () => removeEventListener('popstate', onReturn);
