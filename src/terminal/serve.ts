@@ -72,7 +72,7 @@ async function readFiles(root: string): Promise<Map<string, StoredFile>> {
 }
 
 function compressed(plain: Buffer): { br: Buffer; gzip: Buffer } {
-  const params = { [constants.BROTLI_PARAM_QUALITY]: 9 };
+  const params = { [constants.BROTLI_PARAM_QUALITY]: 11 };
   return { br: brotliCompressSync(plain, { params }), gzip: gzipSync(plain) };
 }
 
