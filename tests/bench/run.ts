@@ -1,5 +1,6 @@
 import { course } from './course.ts';
 import { dutyAndDay } from './duty-and-day.ts';
+import { runUpBench } from './run-up.ts';
 import { yearOfHeat } from './year-of-heat.ts';
 
 /** `npm run bench`: figures of the engine and the marking. Ratios are measured in one run; absolute times depend on the machine. */
@@ -7,3 +8,4 @@ console.log(`Node ${process.version}`);
 yearOfHeat();
 dutyAndDay();
 await course();
+runUpBench();

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { acPowerRows } from '../published/rows/ac-power.ts';
 import { dutyRmsRows } from '../published/rows/duty-rms.ts';
+import { motorsNameplateRows } from '../published/rows/motors-nameplate.ts';
+import { krauseRows, runUpRows } from '../published/rows/motors-run-up.ts';
+import { singlePhaseMotorRows } from '../published/rows/motors-single-phase.ts';
+import { motorsThreePhaseRows } from '../published/rows/motors-three-phase.ts';
+import { shaftLoadRows } from '../published/rows/shaft-loads.ts';
 import { thermalRows } from '../published/rows/thermal.ts';
 import { waveformRows } from '../published/rows/waveforms.ts';
 import { idsIn } from '../support/lesson-files.ts';
@@ -40,6 +45,12 @@ describe('every source named', () => {
     const rows: readonly { id: string; source: string }[] = [
       ...acPowerRows,
       ...dutyRmsRows,
+      ...krauseRows,
+      ...motorsNameplateRows,
+      ...motorsThreePhaseRows,
+      ...runUpRows,
+      ...shaftLoadRows,
+      ...singlePhaseMotorRows,
       ...thermalRows,
       ...waveformRows,
     ];

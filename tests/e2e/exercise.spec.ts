@@ -51,6 +51,34 @@ test('does not count what it cannot read, and says what to write', async ({ page
   await expect(page.getByRole('button', { name: 'Show the worked solution' })).toHaveCount(0);
 });
 
+test('a press right after an unreadable entry is not lost when the reason pushes the sheet down', async ({
+  page,
+}) => {
+  await openExercise(page, SLUG, 7);
+  await page.locator('[data-step="currentA"] input').fill('9.2 bananas');
+  await page.getByRole('button', { name: 'Check my working' }).click();
+  await expect(page.locator('.ws-score')).toContainText('2 answers cannot be read yet');
+});
+
+test('takes the learner to the hint, and after new numbers to the story', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 480 });
+  await openExercise(page, SLUG, 7);
+  await page.getByRole('button', { name: 'Hint' }).click();
+  await expect(page.locator('.ws-hint')).toBeInViewport();
+  await page.getByRole('button', { name: 'Same again with other numbers' }).click();
+  await expect(page.locator('.ws-story')).toBeInViewport();
+  await expect(page.locator('.ws-story')).toBeFocused();
+});
+
+test('takes the score off the sheet as soon as an entry is changed', async ({ page }) => {
+  await openExercise(page, SLUG, 7);
+  await fillSheet(page, key);
+  await page.getByRole('button', { name: 'Check my working' }).click();
+  await expect(page.locator('.ws-score')).toContainText('2 of 2 steps');
+  await fillSheet(page, { currentA: '1 A' });
+  await expect(page.locator('.ws-score')).toBeEmpty();
+});
+
 test('echoes how an entry is read while it is typed', async ({ page }) => {
   await openExercise(page, SLUG, 7);
   await page.locator('[data-step="currentA"] input').fill('0,0092 kA');
@@ -63,6 +91,17 @@ test('keeps what was typed over a reload', async ({ page }) => {
   await page.waitForTimeout(600);
   await page.reload();
   await expect(page.locator('[data-step="apparentPowerVa"] input')).toHaveValue('2.1 kVA');
+});
+
+test('does not keep a step that was shown as an entry of the learner', async ({ page }) => {
+  await openExercise(page, SLUG, 7);
+  await page.getByRole('button', { name: 'Hint' }).click();
+  await page.getByRole('button', { name: 'Show this step' }).click();
+  await fillSheet(page, { currentA: '9.2 A' });
+  await page.waitForTimeout(600);
+  await page.reload();
+  await expect(page.locator('[data-step="currentA"] input')).toHaveValue('9.2 A');
+  await expect(page.locator('[data-step="apparentPowerVa"] input')).toHaveValue('');
 });
 
 test('gives a hint first and the step only on asking again; a shown step earns nothing', async ({ page }) => {

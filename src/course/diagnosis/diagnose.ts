@@ -3,8 +3,8 @@ import { createSolver, type SlipRef, stepOf, stepsBehind } from '../worksheets/s
 import type { StepValue, Values, Worksheet } from '../worksheets/worksheet.ts';
 
 /**
- * What the search found. `sets` holds every smallest set of slips that leads to the learner's figure: one set names the
- * slip, several are shown as "either … or …", none means that we say so rather than guess.
+ * What the search found. `sets` holds every single slip that leads to the learner's figure, or else the one pair that does: one
+ * set names the slip, several are shown as "either … or …", none means that we say so rather than guess.
  */
 export interface Diagnosis {
   sets: readonly (readonly SlipRef[])[];
@@ -55,5 +55,6 @@ export function diagnose(
       if (first.stepId !== second.stepId && leadsToGiven([first, second])) pairs.push([first, second]);
     }
   }
-  return { sets: pairs };
+  // Among hundreds of pairs several will meet one figure by chance: then none of them is the reason, and none is named.
+  return { sets: pairs.length === 1 ? pairs : [] };
 }

@@ -144,4 +144,10 @@ describe('gradeAnswers', () => {
     expect(marks(grade({ currentA: '51 A', heatRatio: '26.01' }))['heatRatio']).toBe('wrong');
     expect(marks(grade({ currentA: '50 A', heatRatio: '25' }))['heatRatio']).toBe('carried');
   });
+
+  it('blames no step that the learner has right', () => {
+    // √⅓ would need a slip in the current, which is right here.
+    const outcome = grade({ heatRatio: '0.3333' });
+    expect(outcome.kind === 'graded' && outcome.steps[1]?.diagnosis?.sets).toEqual([]);
+  });
 });

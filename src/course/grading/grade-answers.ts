@@ -55,6 +55,15 @@ export function gradeAnswers(worksheet: Worksheet, givens: Values, sheet: Sheet)
     [...shown, ...revealed].map((stepId) => [stepId, key[stepId] as StepValue]),
   );
   const own = { ...seen, ...carriedFigures(worksheet, key, given) };
+  /** Steps that stand at the key, shown or got right: no slip in one of them can be the learner's. */
+  const settled = {
+    ...seen,
+    ...Object.fromEntries(
+      Object.entries(given).filter(([stepId, value]) =>
+        agrees(stepOf(worksheet, stepId), value, key[stepId] as StepValue),
+      ),
+    ),
+  };
   const solver = createSolver(worksheet, givens, own);
   const steps = asked.map((stepId): StepResult => {
     const step = stepOf(worksheet, stepId);
@@ -78,7 +87,7 @@ export function gradeAnswers(worksheet: Worksheet, givens: Values, sheet: Sheet)
         ? 'carried'
         : 'wrong';
     const diagnosis =
-      mark === 'wrong' ? diagnoseEitherWay(worksheet, givens, stepId, answer, own, seen) : null;
+      mark === 'wrong' ? diagnoseEitherWay(worksheet, givens, stepId, answer, own, settled) : null;
     return { stepId, mark, earned: mark === 'wrong' ? 0 : 1, possible: 1, given: answer, fromOwn, diagnosis };
   });
   return {
@@ -96,8 +105,8 @@ function diagnoseEitherWay(
   stepId: string,
   answer: StepValue,
   own: Readonly<Record<string, StepValue>>,
-  seen: Readonly<Record<string, StepValue>>,
+  settled: Readonly<Record<string, StepValue>>,
 ): Diagnosis {
   const fromOwn = diagnose(worksheet, givens, stepId, answer, own);
-  return fromOwn.sets.length > 0 ? fromOwn : diagnose(worksheet, givens, stepId, answer, seen);
+  return fromOwn.sets.length > 0 ? fromOwn : diagnose(worksheet, givens, stepId, answer, settled);
 }

@@ -8,6 +8,8 @@ export interface ActionsProps {
   outcome: Outcome | null;
   attempts: number;
   seed: number;
+  /** The seed asked for: other than `seed` only until its numbers are here, or when they could not be fetched. */
+  wantedSeed: number;
   /** Null when no step is open; `isNext` when its hint is already read and the step itself comes next. */
   hintFor: { isNext: boolean } | null;
   hasSolution: boolean;
@@ -20,12 +22,14 @@ export interface ActionsProps {
 
 /** The foot of the sheet: check, hint, and what comes after. The status region stands before any text goes into it. */
 export function Actions(props: ActionsProps): VNode {
-  const { loadState, outcome, attempts, seed, hintFor, hasSolution, harderUrl } = props;
+  const { loadState, outcome, attempts, seed, wantedSeed, hintFor, hasSolution, harderUrl } = props;
   const isReady = loadState === 'ready';
   return (
     <div class="ws-foot">
       <p class="ws-score" role="status">
-        {statusSentence(loadState, outcome)}
+        {loadState === 'failed' && seed !== wantedSeed
+          ? fill(words.labels.failedSeed, { seed, wantedSeed })
+          : statusSentence(loadState, outcome)}
       </p>
       <div class="ws-actions no-print">
         <button type="submit" class="btn btn-primary" disabled={!isReady}>
@@ -48,8 +52,8 @@ export function Actions(props: ActionsProps): VNode {
           </a>
         )}
       </div>
-      <div class="ws-actions">{props.printing}</div>
       <p class="ws-seed">{fill(words.seed.label, { seed })}</p>
+      <div class="ws-actions">{props.printing}</div>
     </div>
   );
 }
@@ -63,6 +67,8 @@ function statusSentence(loadState: LoadState, outcome: Outcome | null): string {
     if (count === 0) return '';
     return count === 1 ? words.feedback.notReadyOne : fill(words.feedback.notReady, { count });
   }
+  // Since that check an entry was changed: the score on the sheet is no longer that of the entries.
+  if (outcome.steps.length < outcome.possible) return '';
   const score = fill(words.feedback.score, { earned: outcome.earned, possible: outcome.possible });
   return outcome.earned === outcome.possible ? `${score}. ${words.feedback.full}` : score;
 }

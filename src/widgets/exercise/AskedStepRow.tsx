@@ -6,6 +6,7 @@ import type { ExplainedStep } from '../../course/explanation/explain.ts';
 import { symbolTree } from '../../course/explanation/math-tree.ts';
 import type { StepResult } from '../../course/grading/grade-answers.ts';
 import { MathView } from '../shared/MathView.tsx';
+import { afterPress } from './after-press.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { MarkSign } from './MarkSign.tsx';
 import { NumericField } from './NumericField.tsx';
@@ -41,7 +42,7 @@ export function AskedStepRow(props: AskedStepRowProps): VNode {
     text,
     isLocked: revealed !== null,
     isInvalid: reason !== null,
-    describedBy: `${id}-notes ${id}-feedback`,
+    describedBy: `${id}-mark ${id}-notes ${id}-feedback`,
     onEnter,
   };
   return (
@@ -49,9 +50,9 @@ export function AskedStepRow(props: AskedStepRowProps): VNode {
       <p class="ws-prompt" id={`${id}-prompt`}>
         {step.prompt}
       </p>
-      <MarkSign mark={state ?? null} />
+      <MarkSign id={`${id}-mark`} mark={state ?? null} />
       {step.kind === 'numeric' && (
-        <div class="ws-field" onFocusOut={() => setHasLeft(true)}>
+        <div class="ws-field" onFocusOut={() => afterPress(() => setHasLeft(true))}>
           <label for={id}>
             {step.symbol ? (
               <math>
@@ -74,7 +75,7 @@ export function AskedStepRow(props: AskedStepRowProps): VNode {
       {step.kind === 'ordering' && (
         <OrderField {...field} options={step.options} labelledBy={`${id}-prompt`} />
       )}
-      <div id={`${id}-feedback`}>
+      <div id={`${id}-feedback`} class="ws-remarks" tabIndex={-1}>
         {reason !== null && <p class="ws-feedback">{reason}</p>}
         {hint !== null && !revealed && (
           <p class="ws-feedback ws-hint">{fill(words.feedback.hint, { hint })}</p>
@@ -95,7 +96,7 @@ function Notes({ id, step, echo }: { id: string; step: AskedStep; echo: string |
   const tolerance = step.tolerances.join(words.labels.or);
   return (
     <div id={id}>
-      <span class="ws-tolerance">{fill(words.labels.within, { tolerance })}</span>
+      <span class="ws-tolerance">{fill(words.labels.within, { tolerance })}</span>{' '}
       <span class="ws-echo">
         {echo !== null && (
           <>

@@ -8,6 +8,7 @@ import { Givens } from './Givens.tsx';
 import { PrintButtons } from './PrintButtons.tsx';
 import { ShownStepRow } from './ShownStepRow.tsx';
 import { useExercise } from './use-exercise.ts';
+import { useTakeTo } from './use-take-to.ts';
 import { WorkedSolution } from './WorkedSolution.tsx';
 import { fill, words } from './words.ts';
 
@@ -24,12 +25,17 @@ export interface ExerciseProps {
 
 /** An exercise to work: givens, steps to fill in, marks in the margin, the worked solution. */
 export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: ExerciseProps): VNode {
-  const { loadState, session, view, badSeed, answers, sheet, actions } = useExercise(dataUrl, uid, firstView);
+  const { loadState, session, view, badSeed, wantedSeed, answers, sheet, actions } = useExercise(
+    dataUrl,
+    uid,
+    firstView,
+  );
   const { outcome, hints, revealed, solution } = sheet;
   const results = new Map<string, StepResult>(
     outcome?.kind === 'graded' ? outcome.steps.map((step) => [step.stepId, step]) : [],
   );
   const form = useRef<HTMLFormElement>(null);
+  const takeTo = useTakeTo(form, [hints, revealed, view.seed]);
   useEffect(() => {
     if (outcome?.kind !== 'not-ready') return;
     // Straight to the first entry that could not be read, with its reason beside it. Only on checking: while that entry is
@@ -58,7 +64,9 @@ export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: 
           {fill(words.seed.bad, { found: badSeed, seed: view.seed })}
         </p>
       )}
-      <p class="ws-story">{view.story}</p>
+      <p class="ws-story" tabIndex={-1}>
+        {view.story}
+      </p>
       <Givens givens={view.givens} />
       <h2>{words.labels.steps}</h2>
       <ol class="ws-steps">
@@ -86,13 +94,21 @@ export function Exercise({ uid, dataUrl, view: firstView, sources, harderUrl }: 
         outcome={outcome}
         attempts={sheet.attempts}
         seed={view.seed}
+        wantedSeed={wantedSeed}
         hintFor={open ? { isNext: open.stepId in hints } : null}
         hasSolution={solution !== null}
         harderUrl={harderUrl}
         printing={<PrintButtons session={session} sources={sources} />}
-        onHint={() => open && actions.hint(open.stepId)}
+        onHint={() => {
+          if (!open) return;
+          takeTo(`[data-step="${open.stepId}"] .ws-remarks`);
+          actions.hint(open.stepId);
+        }}
         onSolution={actions.toggleSolution}
-        onAgain={actions.again}
+        onAgain={() => {
+          takeTo('.ws-story');
+          actions.again();
+        }}
       />
       {solution && (
         <WorkedSolution

@@ -12,9 +12,9 @@ const strokes: Readonly<Record<Mark | 'not-ready', string>> = {
 };
 
 /** The mark in the margin: a sign and a word, never colour alone. */
-export function MarkSign({ mark }: { mark: Mark | 'not-ready' | null }): VNode {
+export function MarkSign({ id, mark }: { id: string; mark: Mark | 'not-ready' | null }): VNode {
   return (
-    <p class="ws-mark">
+    <p class="ws-mark" id={id}>
       {mark && (
         <>
           <svg viewBox="0 0 24 24" fill="none" stroke="currentColor" stroke-width="2.5" aria-hidden="true">

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useRef } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { orderFromText, orderToText } from '../../course/answers/order-text.ts';
 import type { FieldProps } from './NumericField.tsx';
 import { fill, words } from './words.ts';
@@ -14,6 +14,7 @@ export function OrderField({
   onEnter,
 }: FieldProps & { options: readonly { id: string; text: string }[] }): VNode {
   const list = useRef<HTMLOListElement>(null);
+  const [lastMove, setLastMove] = useState('');
   const entered = orderFromText(text);
   const order = entered.length === options.length ? entered : options.map((option) => option.id);
   const wordsOf = (id: string): string => options.find((option) => option.id === id)?.text ?? id;
@@ -23,6 +24,7 @@ export function OrderField({
     const [moved = ''] = next.splice(from, 1);
     next.splice(to, 0, moved);
     onEnter(orderToText(next));
+    setLastMove(fill(words.labels.moved, { text: wordsOf(moved), place: to + 1, count: next.length }));
     // The entry keeps the focus while it travels; at an end its other button takes over.
     requestAnimationFrame(() => {
       const buttons = list.current?.children[to]?.querySelectorAll('button');
@@ -32,30 +34,35 @@ export function OrderField({
   }
 
   return (
-    <ol class="ws-order" ref={list} aria-labelledby={labelledBy} aria-describedby={describedBy}>
-      {order.map((id, place) => (
-        <li key={id} data-option={id}>
-          <span>{wordsOf(id)}</span>
-          <button
-            type="button"
-            class="btn"
-            disabled={isLocked || place === 0}
-            aria-label={fill(words.labels.moveUp, { text: wordsOf(id) })}
-            onClick={() => move(place, place - 1)}
-          >
-            ↑
-          </button>
-          <button
-            type="button"
-            class="btn"
-            disabled={isLocked || place === order.length - 1}
-            aria-label={fill(words.labels.moveDown, { text: wordsOf(id) })}
-            onClick={() => move(place, place + 1)}
-          >
-            ↓
-          </button>
-        </li>
-      ))}
-    </ol>
+    <>
+      <ol class="ws-order" ref={list} aria-labelledby={labelledBy} aria-describedby={describedBy}>
+        {order.map((id, place) => (
+          <li key={id} data-option={id}>
+            <span>{wordsOf(id)}</span>
+            <button
+              type="button"
+              class="btn"
+              disabled={isLocked || place === 0}
+              aria-label={fill(words.labels.moveUp, { text: wordsOf(id) })}
+              onClick={() => move(place, place - 1)}
+            >
+              ↑
+            </button>
+            <button
+              type="button"
+              class="btn"
+              disabled={isLocked || place === order.length - 1}
+              aria-label={fill(words.labels.moveDown, { text: wordsOf(id) })}
+              onClick={() => move(place, place + 1)}
+            >
+              ↓
+            </button>
+          </li>
+        ))}
+      </ol>
+      <p class="visually-hidden" role="status">
+        {lastMove}
+      </p>
+    </>
   );
 }

@@ -83,7 +83,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
       enter(stepId: string, text: string): void {
         setAnswers((before) => {
           const after = { ...before, [stepId]: text };
-          drafts.write(view.seed, after);
+          drafts.write(view.seed, without(after, Object.keys(sheet.revealed)));
           return after;
         });
         // A mark belongs to the entry it was given for.
@@ -109,8 +109,11 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
         if (!session) return;
         if (stepId in sheet.hints) {
           const { step, answer } = session.reveal(stepId);
-          actions.enter(stepId, answer);
-          setSheet((before) => ({ ...before, revealed: { ...before.revealed, [stepId]: step } }));
+          const shown = { ...sheet.revealed, [stepId]: step };
+          // A step that was shown is not kept with the learner's own entries: on the next visit it is open again.
+          drafts.write(view.seed, without(answers, Object.keys(shown)));
+          setAnswers({ ...answers, [stepId]: answer });
+          setSheet({ ...sheet, revealed: shown, outcome: withoutStep(sheet.outcome, stepId) });
         } else {
           setSheet({ ...sheet, hints: { ...sheet.hints, [stepId]: session.hint(stepId) } });
         }
@@ -138,7 +141,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
     return () => removeEventListener('popstate', onReturn);
   }, [open]);
 
-  return { loadState, session, view, badSeed, answers, sheet, actions };
+  return { loadState, session, view, badSeed, wantedSeed: wanted.current, answers, sheet, actions };
 }
 
 /** The page is drawn and can be typed into; marking may come a moment later. Safari has no idle callback. */
@@ -161,6 +164,10 @@ function anotherSeed(current: number): number {
   const [random = 0] = crypto.getRandomValues(new Uint32Array(1));
   const seed = 1 + (random % MAX_SEED);
   return seed === current ? (seed % MAX_SEED) + 1 : seed;
+}
+
+function without(answers: Answers, stepIds: readonly string[]): Answers {
+  return Object.fromEntries(Object.entries(answers).filter(([stepId]) => !stepIds.includes(stepId)));
 }
 
 function withoutStep(outcome: Outcome | null, stepId: string): Outcome | null {

@@ -1,0 +1,13 @@
+export * from './auxiliary-for.ts';
+export { exampleSinglePhaseMotor } from './example-single-phase-motor.ts';
+export * from './field-impedances.ts';
+export * from './locked-rotor-split.ts';
+export * from './main-winding-state.ts';
+export * from './single-phase-circuit.ts';
+export * from './single-phase-from-nameplate.ts';
+export * from './single-phase-motor-state.ts';
+export type { SinglePhaseNameplate } from './single-phase-nameplate.ts';
+export type { SinglePhaseState } from './single-phase-state.ts';
+export * from './starting-capacitor.ts';
+export * from './starting-resistor.ts';
+export * from './two-winding-state.ts';
