@@ -1,6 +1,6 @@
 /**
  * Serves the built site for reading on this machine: `npm start`, or `node src/terminal/serve.ts [folder] [port]`.
- * Files are read and compressed once, at the start; a request can only ever reach one of them.
+ * Files are read once, at the start, and compressed once, when first asked for; a request can only ever reach one of them.
  */
 import { readdir, readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
@@ -12,8 +12,8 @@ import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 interface StoredFile {
   readonly type: string;
   readonly plain: Buffer;
-  readonly br?: Buffer;
-  readonly gzip?: Buffer;
+  /** Text files only. */
+  readonly packed?: { readonly br: Buffer; readonly gzip: Buffer };
 }
 
 export interface RunningSite {
@@ -65,15 +65,27 @@ async function readFiles(root: string): Promise<Map<string, StoredFile>> {
         const type = types[extname(entry.name)] ?? 'application/octet-stream';
         const plain = await readFile(path);
         const name = `/${relative(root, path).split(sep).join('/')}`;
-        return [name, type.includes('charset') ? { type, plain, ...compressed(plain) } : { type, plain }];
+        return [name, { type, plain, ...(type.includes('charset') ? { packed: compressed(plain) } : {}) }];
       }),
   );
   return new Map(files);
 }
 
-function compressed(plain: Buffer): { br: Buffer; gzip: Buffer } {
+/** The file in both encodings, each made when it is first asked for: the start waits for none of them. */
+function compressed(plain: Buffer): { readonly br: Buffer; readonly gzip: Buffer } {
+  let br: Buffer | undefined;
+  let gzip: Buffer | undefined;
   const params = { [constants.BROTLI_PARAM_QUALITY]: 11 };
-  return { br: brotliCompressSync(plain, { params }), gzip: gzipSync(plain) };
+  return {
+    get br() {
+      br ??= brotliCompressSync(plain, { params });
+      return br;
+    },
+    get gzip() {
+      gzip ??= gzipSync(plain);
+      return gzip;
+    },
+  };
 }
 
 function answer(
@@ -121,8 +133,10 @@ function send(
 ): void {
   const accepted = String(request.headers['accept-encoding'] ?? '');
   const encoding =
-    file.br && /\bbr\b/.test(accepted) ? 'br' : file.gzip && /\bgzip\b/.test(accepted) ? 'gzip' : undefined;
-  const body = (encoding === undefined ? undefined : file[encoding]) ?? file.plain;
+    file.packed === undefined
+      ? undefined
+      : (['br', 'gzip'] as const).find((name) => new RegExp(`\\b${name}\\b`).test(accepted));
+  const body = (encoding === undefined ? undefined : file.packed?.[encoding]) ?? file.plain;
   response.writeHead(status, {
     'Content-Type': file.type,
     'Content-Length': body.byteLength,
