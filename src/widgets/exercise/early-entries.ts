@@ -1,8 +1,9 @@
 /**
  * What was typed or picked on the server's sheet before this code arrived. Waking the sheet empties its fields; these entries
- * are then put back, so that nothing typed early on a slow line is lost.
+ * are then put back, so that nothing typed early on a slow line is lost. To be called in the first render: the fields are emptied
+ * right after it.
  */
-function readEarlyEntries(): Record<string, string> {
+export function earlyEntries(): Record<string, string> {
   if (typeof document === 'undefined') return {};
   const entries: Record<string, string> = {};
   for (const step of document.querySelectorAll<HTMLElement>('[data-step]')) {
@@ -12,6 +13,3 @@ function readEarlyEntries(): Record<string, string> {
   }
   return entries;
 }
-
-/** Read once, when the code is loaded: just before the sheet wakes. */
-export const earlyEntries: Readonly<Record<string, string>> = readEarlyEntries();

@@ -35,6 +35,7 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
   const [session, setSession] = useState<Session | null>(null);
   const [badSeed, setBadSeed] = useState<string | null>(null);
   const [answers, setAnswers] = useState<Answers>({});
+  const [early] = useState(earlyEntries);
   const [sheet, setSheet] = useState<Sheet>(blankSheet);
   const source = useRef<ExerciseData | null>(null);
   /** The seed asked for last: answers of an earlier request that arrive late are dropped. */
@@ -72,9 +73,9 @@ export function useExercise(dataUrl: string, exerciseUid: string, firstView: Pub
     const asked = new URL(location.href).searchParams.get('seed');
     const seed = readSeed(asked);
     setBadSeed(asked !== null && seed === null ? asked.slice(0, 40) : null);
-    setAnswers(earlyEntries);
+    setAnswers(early);
     return whenIdle(() => void open(seed ?? FIRST_SEED));
-  }, [open]);
+  }, [open, early]);
 
   const view = session?.view ?? firstView;
 
